@@ -3,7 +3,7 @@
 # publish_for SYSTEM FOLDER: publishes; prints what came of it: self-contained, needs-runtime or portable.
 publish_for() {
   local system=$1 to=$2 log="$work/$1.log"
-  local common=(publish src/Stringline.Desk -c Release -r "$system" -v quiet -maxcpucount:2
+  local common=(publish src/Stringline.Cli -c Release -r "$system" -v quiet -maxcpucount:2
     -p:RestoreLockedMode=false -p:RunAnalyzers=false -p:EnforceCodeStyleInBuild=false "-p:NuGetLockFilePath=obj/package-$system.lock.json" -o "$to")
   : >"$log"
   # A fault of ours is no reason to fall back: only a pack that cannot be restored is.

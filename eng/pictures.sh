@@ -12,7 +12,7 @@ cd "$root"
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 dotnet build -c Release -v quiet -maxcpucount:2 --nologo
-STRINGLINE_PAPERS_OUT="$work" tests/Stringline.Desk.Tests/bin/Release/net10.0/Stringline.Desk.Tests -class '*DemoJobPapersTests' >/dev/null
+STRINGLINE_PAPERS_OUT="$work" tests/Stringline.Cli.Tests/bin/Release/net10.0/Stringline.Cli.Tests -class '*DemoJobPapersTests' >/dev/null
 
 # beside NAME PAPER:PAGE...: four pages in a row, as docs/pictures/NAME.png.
 beside() {

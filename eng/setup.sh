@@ -54,7 +54,7 @@ publish() {
     return
   fi
   echo "Building Stringline ..." >&2
-  (cd "$root" && dotnet publish src/Stringline.Desk -c Release --use-current-runtime --self-contained false -v quiet -maxcpucount:2 \
+  (cd "$root" && dotnet publish src/Stringline.Cli -c Release --use-current-runtime --self-contained false -v quiet -maxcpucount:2 \
     -p:PublishReadyToRun=true -p:RestoreLockedMode=false -p:NuGetLockFilePath=obj/publish.lock.json -o out/stringline) >&2 || return 1
   same_packages_everywhere obj/publish.lock.json || { rm -rf "$root/out/stringline"; return 1; }
   touch "$tool"

@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Law;
 using Stringline.Law.Facts;
 using Stringline.Law.Counting;

@@ -3,9 +3,10 @@ using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.Extensions.DependencyInjection;
-using Stringline.Desk.DemoOffice;
-using Stringline.Desk.Portfolio;
-using Stringline.Desk.Web;
+using Stringline.Office;
+using Stringline.Office.DemoOffice;
+using Stringline.Office.Portfolio;
+using Stringline.Web;
 using Stringline.Store;
 using Stringline.Testing;
 

@@ -1,9 +1,9 @@
 using System.Text;
 using Stringline.Answers;
-using Stringline.Spreadsheets.Cells;
-using Stringline.Spreadsheets.Columns;
-using Stringline.Spreadsheets.Tests.Hostile;
-using Stringline.Spreadsheets.Writing;
+using Stringline.Tables.Sheets.Cells;
+using Stringline.Tables.Sheets.Columns;
+using Stringline.Tables.Tests.Hostile;
+using Stringline.Tables.Sheets.Writing;
 using Stringline.Store;
 using Stringline.Testing;
 

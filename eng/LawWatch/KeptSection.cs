@@ -1,5 +1,5 @@
 using NodaTime.Text;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Law.Numbers;
 
 namespace Stringline.LawWatch;

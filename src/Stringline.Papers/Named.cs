@@ -134,9 +134,15 @@ public sealed record PaperWord(Paper Paper) : Named
 }
 
 /// <summary>What the law says of these facts, in its own words.</summary>
-/// <param name="Text">The words.</param>
-public sealed record SaidByLaw(string Text) : Named
+/// <param name="Words">The words.</param>
+public sealed record SaidByLaw(Sentence Words) : Named
 {
+    /// <summary>Whether it is put for somebody who does not work with the law.</summary>
+    public bool ForReaders { get; init; }
+
+    /// <summary>In the words of a door.</summary>
+    public string In(Door door) => ForReaders ? Writing.LawForReaders.Of(door.Of(Words)) : door.Of(Words);
+
     /// <inheritdoc/>
-    protected override string Plain => Text;
+    protected override string Plain => In(Door.OfFile);
 }

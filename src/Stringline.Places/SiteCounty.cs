@@ -53,7 +53,7 @@ public static class SiteCounty
     /// <summary>Recorded in the county in which the land lies; the county recorder is that of the county where the site lies.</summary>
     private const string Sections = "Civ. Code §§ 1169, 8060";
 
-    private static Finding Asked(Reason why, string question) => new()
+    private static Finding Asked(Reason why, Sentence question) => new()
     {
         Id = FindingId,
         Title = "County of the site",

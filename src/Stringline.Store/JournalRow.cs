@@ -9,7 +9,7 @@ namespace Stringline.Store;
 /// <param name="Supersedes">The id of the entry that it replaces; null where it replaces none.</param>
 /// <param name="Proofs">The papers attached by this change.</param>
 /// <param name="Payload">
-/// JSON as UTF-8: a head or an entry as <see cref="Exchange.JournalText"/> writes them; for proofs, which change they prove.
+/// JSON as UTF-8: a head or an entry as <see cref="Tables.JournalText"/> writes them; for proofs, which change they prove.
 /// </param>
 /// <param name="Hash">Hash over the change before and everything of this one.</param>
 public sealed record JournalRow(

@@ -15,7 +15,7 @@ public static class Names
                 CultureInfo.InvariantCulture, $"a name of at most {Journals.LongestName} characters; this one has {name.Length}");
         foreach (var rune in name.EnumerateRunes())
         {
-            if (rune.Value == 0xFFFD || Exchange.Signs.IsNoncharacter(rune)
+            if (rune.Value == 0xFFFD || Tables.Signs.IsNoncharacter(rune)
                 || System.Text.Rune.GetUnicodeCategory(rune) is UnicodeCategory.Control or UnicodeCategory.Format
                 or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator)
             {

@@ -1,4 +1,4 @@
-using Stringline.Exchange.Reading;
+using Stringline.Tables.JobFiles.Reading;
 using Stringline.Store.Sql;
 
 namespace Stringline.Store;

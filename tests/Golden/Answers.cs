@@ -1,8 +1,8 @@
 using System.Text;
 using CsCheck;
-using Stringline.Desk;
-using Stringline.Desk.Terminal;
-using Stringline.Exchange;
+using Stringline.Office;
+using Stringline.Cli.Terminal;
+using Stringline.Tables;
 using Stringline.Papers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Preflight;

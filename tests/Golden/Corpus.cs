@@ -1,6 +1,6 @@
 using CsCheck;
 using NodaTime.Text;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Law.Facts;
 using Stringline.Papers.Tests;
 using Stringline.Testing;

@@ -4,8 +4,10 @@ using System.Text;
 using System.Text.RegularExpressions;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.DependencyInjection;
-using Stringline.Desk.Entering;
-using Stringline.Desk.Web;
+using Stringline.Office.Portfolio;
+using Stringline.Office;
+using Stringline.Office.Entering;
+using Stringline.Web;
 using Stringline.Papers.Catalogue;
 using Stringline.Store;
 using Stringline.Testing;
@@ -72,7 +74,7 @@ internal sealed partial class GoldenDesk : IAsyncDisposable
     public async Task OfAllAsync(KeptTexts texts)
     {
         clock.Day = jobs.Select(job => job.Day).Order().ElementAt(jobs.Count / 2);
-        desk.Services.GetRequiredService<Desk.Portfolio.Portfolio>().RefreshStale(clock.Day, 1);
+        desk.Services.GetRequiredService<Portfolio>().RefreshStale(clock.Day, 1);
         string[] pages =
         [
             "/", "/customers", "/calendar", "/searches", "/search?for=alder", "/search?for=court", "/settings", "/law", "/jobs/new",

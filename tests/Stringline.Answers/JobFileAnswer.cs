@@ -1,4 +1,4 @@
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Law;
 using Stringline.Law.Counting;
 using Stringline.Testing;

@@ -1,4 +1,4 @@
-using Stringline.Exchange;
+using Stringline.Tables;
 
 namespace Stringline.Answers;
 

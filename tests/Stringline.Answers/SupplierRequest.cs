@@ -1,5 +1,5 @@
 using Stringline.Law.Facts;
-using Stringline.Spreadsheets.Import;
+using Stringline.Office.Import;
 
 namespace Stringline.Answers;
 

@@ -1,8 +1,8 @@
 using Stringline.Law.Counting;
-using Stringline.Spreadsheets;
-using Stringline.Spreadsheets.Columns;
-using Stringline.Spreadsheets.Import;
-using Stringline.Spreadsheets.Reading;
+using Stringline.Tables.Sheets;
+using Stringline.Tables.Sheets.Columns;
+using Stringline.Office.Import;
+using Stringline.Tables.Sheets.Reading;
 using Stringline.Store;
 
 namespace Stringline.Answers;

@@ -1,5 +1,5 @@
 using Microsoft.Playwright;
-using Stringline.Desk.DemoOffice;
+using Stringline.Office.DemoOffice;
 using Stringline.Testing;
 
 [assembly: AssemblyFixture(typeof(Stringline.Browser.Tests.Chromium))]

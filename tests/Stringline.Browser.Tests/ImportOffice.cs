@@ -1,6 +1,6 @@
 using System.Text;
 using Microsoft.Extensions.DependencyInjection;
-using Stringline.Desk.Importing;
+using Stringline.Office.Import;
 
 namespace Stringline.Browser.Tests;
 

@@ -1,3 +1,4 @@
+using Stringline.Office.DemoOffice;
 using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
@@ -58,7 +59,7 @@ public sealed class KeyboardTests(Chromium chromium)
     [Fact]
     public async Task A_job_is_opened_from_the_desk_a_fact_is_entered_and_confirmed_and_the_line_is_walked()
     {
-        await using var desk = await ServedDesk.Start(Chromium.Today, Desk.DemoOffice.DemoJobs.Of(Chromium.Today, 12));
+        await using var desk = await ServedDesk.Start(Chromium.Today, DemoJobs.Of(Chromium.Today, 12));
         await using var visit = await chromium.Visit(desk);
         var keyboard = visit.Page.Keyboard;
         await visit.Go("/");

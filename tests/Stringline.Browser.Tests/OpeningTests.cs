@@ -1,4 +1,4 @@
-using Stringline.Desk.Web;
+using Stringline.Web;
 
 namespace Stringline.Browser.Tests;
 

@@ -3,7 +3,9 @@ using Microsoft.AspNetCore.Mvc.Infrastructure;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
-using Stringline.Desk.Web;
+using Stringline.Office.Portfolio;
+using Stringline.Office;
+using Stringline.Web;
 using Stringline.Store;
 using Stringline.Testing;
 
@@ -48,7 +50,7 @@ internal sealed class ServedDesk : IAsyncDisposable
     }
 
     /// <summary>Assesses every job as of the clock's day, as the desk does by itself when a day begins.</summary>
-    public void Assess() => desk.Services.GetRequiredService<Desk.Portfolio.Portfolio>().RefreshStale(Clock.Day, 1);
+    public void Assess() => desk.Services.GetRequiredService<Portfolio>().RefreshStale(Clock.Day, 1);
 
     /// <summary>What its whole journal holds: every job with its last hash.</summary>
     public string Fingerprint() => string.Join('\n', desk.Services.GetRequiredService<IJournal>().Tips());

@@ -72,7 +72,7 @@ internal static class Jobs
             instead.FirstOrDefault(f => f.Id == "claim-of-lien.first-day") ?? FirstDay(Standing.Open),
             instead.FirstOrDefault(f => f.Id == "claim-of-lien.last-day")
                 ?? LastDay(Standing.Open,
-                new Reading("completion by actual finish on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"))),
+                new Reading($"completion by actual finish on March 29, 2026", Day("2026-06-27"), Day("2026-06-29"))),
         ],
         Amount = new Waterfall(demand, [], 0),
     };

@@ -24,11 +24,11 @@ public sealed partial class PapersKnowNoLawTests
         ("src/Stringline.Papers/Enforcement/ReleasePaper.cs", "design-lien"),
         ("src/Stringline.Papers/StopPaymentNotice/CounteraffidavitPaper.cs", "counteraffidavit"),
         ("src/Stringline.Papers/StopPaymentNotice/StopPaymentPaper.cs", "stop-payment-notice"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "release"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "preliminary-notice"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "stop-payment-notice"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "design-lien"),
-        ("src/Stringline.Desk/Portfolio/Remedies.cs", "dispute-claim"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "release"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "preliminary-notice"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "stop-payment-notice"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "design-lien"),
+        ("src/Stringline.Office/Portfolio/Remedies.cs", "dispute-claim"),
     ];
 
     [Fact]
@@ -37,6 +37,31 @@ public sealed partial class PapersKnowNoLawTests
         var found = Lines("src/Stringline.Papers").Where(line => Counting().IsMatch(line.Text))
             .Select(line => $"{line.File}: {line.Text.Trim()}");
         Assert.Empty(found);
+    }
+
+    // What a paper is and does, said in the list of papers before there is a job or a day; and an example of what a person may type.
+    private static readonly (string File, string Figure)[] BeforeAnyDay =
+    [
+        ("ClaimOfLien/ClaimPapers.cs", "30 days"), ("ClaimOfLien/ClaimPapers.cs", "90 days"), ("ClaimOfLien/EarlierClaim.cs", "90 days"),
+        ("Completion/CompletionPaper.cs", "15 days"), ("DesignLien/DesignDemandPaper.cs", "10 days"),
+        ("DesignLien/DesignLienPaper.cs", "90 days"), ("Enforcement/CreditPaper.cs", "90 days"), ("Enforcement/CreditPaper.cs", "one year"),
+        ("Enforcement/CreditPaper.cs", "$5,000"), ("Enforcement/LisPendensPaper.cs", "20 days"),
+        ("PreliminaryNotice/PreliminaryNoticePaper.cs", "20 days"), ("PromptPayment/SecurityDemandPaper.cs", "15 percent"),
+        ("PromptPayment/StopWorkPaper.cs", "35 days"), ("StopPaymentNotice/ActionNoticePaper.cs", "five days"),
+        ("StopPaymentNotice/ReleaseAffidavitPaper.cs", "20 days"),
+    ];
+
+    /// <summary>A sheet or a paper takes a number of the law from the table, by the day on which it is made.</summary>
+    [Fact]
+    public void No_sentence_of_a_paper_holds_a_figure_of_the_law()
+    {
+        // LawForReaders finds sentences of the law to say them plainer; the dollar sign of a pattern is none.
+        var found = Lines("src/Stringline.Papers")
+            .Where(line => !line.File.EndsWith("LawForReaders.cs", StringComparison.Ordinal) && !line.Text.TrimStart().StartsWith("//", StringComparison.Ordinal))
+            .SelectMany(line => Figure().Matches(line.Text).Select(match => (line.File["src/Stringline.Papers/".Length..], match.Value)))
+            .Where(figure => figure.Value != "$1").ToHashSet();
+        Assert.Empty(found.Except(BeforeAnyDay));
+        Assert.Empty(BeforeAnyDay.Except(found));
     }
 
     [Theory]
@@ -64,7 +89,7 @@ public sealed partial class PapersKnowNoLawTests
     private static IEnumerable<(string File, string Id, bool Describes)> KnownById()
     {
         var ids = PaperCatalogue.All.Select(paper => paper.Id).ToHashSet(StringComparer.Ordinal);
-        foreach (var (file, text) in Lines("src/Stringline.Papers").Concat(Lines("src/Stringline.Desk")))
+        foreach (var (file, text) in Lines("src/Stringline.Papers").Concat(new[] { "Office", "Cli", "Web" }.SelectMany(part => Lines("src/Stringline." + part))))
         {
             foreach (var word in Word().Matches(text).Select(match => match.Groups[1].Value).Where(ids.Contains))
                 yield return (file, word, text.Contains($"}} = new(\"{word}\"", StringComparison.Ordinal));
@@ -78,6 +103,10 @@ public sealed partial class PapersKnowNoLawTests
         where !file.Contains("/obj/", StringComparison.Ordinal) && !file.Contains("/bin/", StringComparison.Ordinal)
         from text in File.ReadLines(path)
         select (file, text);
+
+    [GeneratedRegex(@"(?:\b\d+|\b(?:two|three|four|five|six|seven|ten|fifteen|twenty|thirty|sixty|ninety))[ -](?:business |continuous )?"
+        + @"(?:days|months|years|percent)\b|\bone (?:month|year)\b|\$[1-9][\d,]*", RegexOptions.IgnoreCase)]
+    private static partial Regex Figure();
 
     [GeneratedRegex(@"\.Plus(?:Days|Weeks|Months|Years)\(|\bPeriod\.|\bOpenDays\b|\bAssessment\.Of\(")]
     private static partial Regex Counting();

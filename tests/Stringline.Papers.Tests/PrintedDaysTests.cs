@@ -3,7 +3,6 @@ using CsCheck;
 using NodaTime.Text;
 using Stringline.Law.Numbers;
 using Stringline.Law;
-using Stringline.Law.Completion;
 using Stringline.Law.Facts;
 using Stringline.Law.PromptPayment;
 using Stringline.Testing;

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Dapper;
 using Npgsql;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Store.Chain;
 using Stringline.Store.Sql;
 using Stringline.Store.Upkeep;

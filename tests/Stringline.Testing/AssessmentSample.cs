@@ -19,11 +19,11 @@ public static class AssessmentSample
     private static readonly Entry Paid = new Paid { Index = 1, On = DayFact.On(new LocalDate(2026, 4, 24)), Amount = 100m };
 
     private static readonly Reading ByOccupation =
-        new("completion by occupation", new LocalDate(2026, 8, 16), new LocalDate(2026, 8, 17));
+        new($"completion by occupation", new LocalDate(2026, 8, 16), new LocalDate(2026, 8, 17));
 
-    private static readonly Reading ByFinish = new("actual completion", new LocalDate(2026, 9, 10));
+    private static readonly Reading ByFinish = new($"actual completion", new LocalDate(2026, 9, 10));
 
-    private static readonly Reading Completion = new("completion by occupation", new LocalDate(2026, 5, 18));
+    private static readonly Reading Completion = new($"completion by occupation", new LocalDate(2026, 5, 18));
 
     /// <summary>The assessment.</summary>
     public static Assessment Made { get; } = new()
@@ -49,7 +49,7 @@ public static class AssessmentSample
                         Reason.Of("Civ. Code § 8180(a)(2)", $"Occupied {new LocalDate(2026, 5, 18)}.", [Occupied]),
                         Reason.NotApplied("Civ. Code § 8414(b)(2)", $"No notice of completion is recorded.")),
                 ],
-                Questions = [new Question("When did labor cease?", Days: 25), new Question("Was the charge agreed?", Dollars: 412.8m)],
+                Questions = [new Question($"When did labor cease?", Days: 25), new Question($"Was the charge agreed?", Dollars: 412.8m)],
             },
             new Finding
             {

@@ -19,7 +19,7 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
     /// <param name="capacity">The capacity, such as owner.</param>
     /// <param name="from">First day of the span.</param>
     /// <param name="to">Last day of the span.</param>
-    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.FromMemory)]
+    [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
     public static Stay? Of(FactsAsOf facts, PartyCapacity capacity, LocalDate from, LocalDate to)
     {
         foreach (var party in facts.Job.Parties)
@@ -55,8 +55,8 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
     /// </summary>
     /// <param name="from">The day from which the time runs.</param>
     /// <param name="lastDay">Its last day without the stay.</param>
-    [Rule("Code Civ. Proc. § 356", Since = "1872-01-01", Sure = Sure.Opinion)]
-    [Rule("11 U.S.C. § 108(c)", Since = "1979-10-01", Sure = Sure.FromMemory)]
+    [Rule("Code Civ. Proc. § 356", Sure = Sure.Opinion)]
+    [Rule("11 U.S.C. § 108(c)", Sure = Sure.FromMemory)]
     public LocalDate? LastDay(LocalDate from, LocalDate lastDay)
     {
         if (Until is not { } until)
@@ -70,7 +70,7 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
     /// What to do instead of suing, and by when: whether the time for the notice stands still too is denied (In re 450 S. Western Ave. (9th
     /// Cir. BAP 2021) 633 B.R. 894), so it is given within the time in which the action would have been brought.
     /// </summary>
-    [Rule("11 U.S.C. § 546(b)", Since = "1979-10-01", Sure = Sure.Opinion)]
+    [Rule("11 U.S.C. § 546(b)", Sure = Sure.Opinion)]
     public Reason InsteadOfSuit(LocalDate by) => Until is { } until
         ? Reason.Of("11 U.S.C. § 546(b)", $"{Debtor.Name} was in bankruptcy from {Since} to {until}. A suit filed in the stay is void; the time may have stood still in it (Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161), but that of a notice under 11 U.S.C. § 546(b) was held not to (In re 450 S. Western Ave. (9th Cir. BAP 2021) 633 B.R. 894).")
         : Reason.Of("11 U.S.C. § 546(b)", $"Do not sue: {Debtor.Name} is in bankruptcy since {Since}, and a suit against a debtor or its land is void and breaks the stay (11 U.S.C. § 362(a), from memory). Give notice under 11 U.S.C. § 546(b) by {by}: that its time stands still was held of the suit (Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161) and denied of the notice (In re 450 S. Western Ave. (9th Cir. BAP 2021) 633 B.R. 894).");

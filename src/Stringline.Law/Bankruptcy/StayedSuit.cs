@@ -46,15 +46,15 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
     public void AddTo(List<Reading> readings, Standing standing)
     {
         if (standing is not (Standing.Kept or Standing.Done) && Stay.LastDay(From, LastEnd) is { } later && later > LastEnd)
-            readings.Add(new Reading("if the time stood still in the bankruptcy", later));
+            readings.Add(new Reading($"if the time stood still in the bankruptcy", later));
     }
 
     /// <summary>Whether no end of the time is known.</summary>
     public bool HasNoEnd => Stay.Until is null;
 
     /// <summary>What the stay means for an action to pay money.</summary>
-    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.FromMemory)]
-    [Rule("11 U.S.C. § 108(c)", Since = "1979-10-01", Sure = Sure.FromMemory)]
+    [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
+    [Rule("11 U.S.C. § 108(c)", Sure = Sure.FromMemory)]
     public Reason Why => Stay.Until is { } until
         ? Reason.Of("11 U.S.C. § 108(c)", $"{Stay.Debtor.Name} was in bankruptcy from {Stay.Since} to {until}. A suit filed against it in the stay is void (11 U.S.C. § 362(a), from memory); the time to sue it may have stood still (Code Civ. Proc. § 356), and did not end sooner than {Stay.AfterTheStay} after notice that the stay had ended (from memory).")
         : Reason.Of("11 U.S.C. § 362(a)", $"Do not sue {Stay.Debtor.Name}: it is in bankruptcy since {Stay.Since}, and a suit against it is void and breaks the stay (from memory). Within the time to sue file the claim in its bankruptcy and ask there for relief from the stay; the time may stand still (Code Civ. Proc. § 356), and does not end sooner than {Stay.AfterTheStay} after notice that the stay has ended (11 U.S.C. § 108(c), from memory). Whoever else is to be sued is sued in time all the same.");
@@ -71,5 +71,5 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
             : action.Finding(id, "Do not sue: claim and relief from the stay in the bankruptcy", [Why]);
 
     /// <summary>Asks whether there was a bankruptcy, where the time to sue is over.</summary>
-    public static Question Ask(string whom) => new($"Was {whom} in bankruptcy on some day of the time to sue? Then the action may not be lost. (parties.bankruptSince)");
+    public static Question Ask(string whom) => new($"Was {whom} in bankruptcy on some day of the time to sue? Then the action may not be lost.{HeadField.PartiesBankruptSince:aside}");
 }

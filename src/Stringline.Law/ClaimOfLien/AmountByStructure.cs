@@ -35,7 +35,7 @@ public static class AmountByStructure
         }
 
         if (shares is { } sum)
-            why.Add(Reason.Of(Section, sum == demand ? (FormattableString)$"The shares of the structures add up to the demand, {demand}." : $"The shares of the structures add up to {sum}, and the demand is {demand}."));
+            why.Add(Reason.Of(Section, sum == demand ? (Sentence)$"The shares of the structures add up to the demand, {demand}." : $"The shares of the structures add up to {sum}, and the demand is {demand}."));
         var settled = shares is { } divided ? divided == demand : named;
         return new Finding
         {
@@ -44,7 +44,7 @@ public static class AmountByStructure
             Standing = settled ? Standing.Kept : Standing.InDoubt,
             Amount = demand,
             Why = why,
-            Questions = settled ? [] : [new Question("How much is due for each structure? For a lump sum divide it by the share of the work in each. (work.structures)", Dollars: demand)],
+            Questions = settled ? [] : [new Question($"How much is due for each structure? For a lump sum divide it by the share of the work in each.{HeadField.WorkStructures:aside}", Dollars: demand)],
         };
     }
 }

@@ -33,7 +33,7 @@ public static class AuthorizedWork
             false => Answer(Standing.Lost, Reason.Of(section, $"{supplier.Name} only sells. It is in charge of no part of the work, so who furnishes to it has no lien, stop payment notice or bond claim ({Theisen}; that a supplier's supplier has none is from memory).")),
             null => Answer(Standing.InDoubt,
                 Reason.Of(section, $"{supplier.Name} is a supplier. Who furnishes to one that only sells has no lien, stop payment notice or bond claim; who furnishes to one that agreed to make a definite, substantial part of the work to the plans has ({Theisen})."),
-                new Question($"Did {supplier.Name} agree to make a definite, substantial part of the work to the plans? (parties.madeToPlans)", Dollars: owed)),
+                new Question($"Did {supplier.Name} agree to make a definite, substantial part of the work to the plans?{HeadField.PartiesMadeToPlans:aside}", Dollars: owed)),
         };
     }
 

@@ -61,8 +61,8 @@ internal static class BondBeforeWork
         if (Of(facts) != Verdict.Open)
             return;
         if (job.Work.Commenced is null)
-            questions.Add(new Question("On which day did the work commence at the site? A payment bond recorded before it may restrict the liens. (work.commenced)"));
+            questions.Add(new Question($"On which day did the work commence at the site? A payment bond recorded before it may restrict the liens.{HeadField.WorkCommenced:aside}"));
         if (job.Work.DirectContract is not { Filed: not null, Price: not null } || job.Work.PaymentBond!.Amount is null)
-            questions.Add(new Question("Was the direct contract filed with the county recorder before the work commenced, what is its price, and what is the amount of the bond? (work.directContract.filed, work.directContract.price, work.paymentBond.amount)"));
+            questions.Add(new Question($"Was the direct contract filed with the county recorder before the work commenced, what is its price, and what is the amount of the bond?{new IPointer[] { HeadField.WorkDirectContractFiled, HeadField.WorkDirectContractPrice, HeadField.WorkPaymentBondAmount }:aside}"));
     }
 }

@@ -20,5 +20,5 @@ internal static class ClaimContents
 
     /// <summary>What is asked of a claim that lacks something.</summary>
     public static Question Ask(ClaimRecorded claim) =>
-        new("Does the conformed copy of the recorded claim in truth lack that? (claim-recorded.lacks)") { Corrects = claim };
+        new($"Does the conformed copy of the recorded claim in truth lack that?{ClaimKinds.ClaimRecorded.At("lacks"):aside}") { Corrects = claim };
 }

@@ -237,31 +237,31 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
         };
     }
 
-    private string EarlyName => this switch
+    private Sentence EarlyName => this switch
     {
-        { ByNotice: true } => "if the notice of completion of one contract is good",
-        { WorkAfterCompletion: true } => "if the work after completion only cured a defect",
-        { MayNotBeCompleted: true } or { CompletedWithTheWhole: true } or { CompletedByNotice: true } => "if the direct contract is as complete as it will be",
-        { Ceased: Verdict.Yes } => "the day after work ceased",
-        _ => "if nothing more is furnished",
+        { ByNotice: true } => $"if the notice of completion of one contract is good",
+        { WorkAfterCompletion: true } => $"if the work after completion only cured a defect",
+        { MayNotBeCompleted: true } or { CompletedWithTheWhole: true } or { CompletedByNotice: true } => $"if the direct contract is as complete as it will be",
+        { Ceased: Verdict.Yes } => $"the day after work ceased",
+        _ => $"if nothing more is furnished",
     };
 
-    private string LateName => this switch
+    private Sentence LateName => this switch
     {
-        { CompletedWithTheWhole: true } => "if the direct contract was completed only with the whole work",
-        { CompletedByNotice: true } => "if the direct contract was completed only by the recording of its notice",
-        { WorkAfterCompletion: true } => "if the work after completion was still owed",
-        { ByNotice: true } => "if it is not",
-        _ => "work ceased on its latest day",
+        { CompletedWithTheWhole: true } => $"if the direct contract was completed only with the whole work",
+        { CompletedByNotice: true } => $"if the direct contract was completed only by the recording of its notice",
+        { WorkAfterCompletion: true } => $"if the work after completion was still owed",
+        { ByNotice: true } => $"if it is not",
+        _ => $"work ceased on its latest day",
     };
 
     private List<Question> Questions(FactsAsOf facts)
     {
         List<Question> questions = [];
         if (Ceased != Verdict.Yes && Day is not null)
-            questions.Add(new Question("Has the claimant, with everyone working for it, furnished the last of its work? Add furnishing-ended."));
+            questions.Add(new Question($"Has the claimant, with everyone working for it, furnished the last of its work? Add {WorkKinds.FurnishingEnded}."));
         if ((MayNotBeCompleted || CompletedWithTheWhole) && facts.All<ContractEnded>().Count == 0)
-            questions.Add(new Question("Is the direct contract completed, or was it ended, by whom, and when? (contract-ended)"));
+            questions.Add(new Question($"Is the direct contract completed, or was it ended, by whom, and when?{WorkKinds.ContractEnded:aside}"));
         return questions;
     }
 

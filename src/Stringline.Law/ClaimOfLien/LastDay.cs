@@ -100,7 +100,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             if (notice.Entry.Notice != OwnerNotice.Cessation || notice.ReachesClaimant == Verdict.No || notice.CessationIsEffective(stops, out var stopped) == Verdict.No)
                 continue;
             foreach (var recorded in CandidateDays.Ends(notice.Recorded))
-                readings.Add(Deadline.Own($"if the notice of cessation of {LawText.IsoDay(recorded)} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
+                readings.Add(Deadline.Own($"if the notice of cessation of {recorded:iso} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
             why?.Add(Reason.Of(section, $"Only the acceptance completes the work, but the section counts {facts.Numbers.On(after, notice.Recorded.Earliest)} from the recording of a notice of cessation, whatever completes it. One was recorded {notice.Recorded}: act by {notice.Recorded.LastDay(facts.Numbers, after).Earliest}.", [notice.Entry], stopped, notice.ReachWhy));
         }
 
@@ -110,7 +110,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
             foreach (var recorded in CandidateDays.Ends(notice.Recorded))
             {
                 if (notice.Entry.States is not { } stated || notice.IsEffectiveIfCompletedOn(stated, recorded))
-                    readings.Add(Deadline.Own($"if the notice of completion of one contract of {LawText.IsoDay(recorded)} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
+                    readings.Add(Deadline.Own($"if the notice of completion of one contract of {recorded:iso} ends the time before the acceptance", facts.Numbers.LastDay(after, recorded), calendar));
             }
 
             why?.Add(Reason.Of("Civ. Code § 8186", $"Only the acceptance completes the whole work, but a notice of completion of one direct contract was recorded {notice.Recorded}: if it is good and the claimant's, act by {notice.Recorded.LastDay(facts.Numbers, after).Earliest}.", [notice.Entry], notice.ReachWhy));
@@ -126,7 +126,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         if (over.Length == all.Count)
             over = [];
         foreach (var reading in over)
-            why?.Add(Reason.NotApplied("Civ. Code § 8448(b)(1)", $"On the reading «{reading.Name}» the time ended on {reading.Day}; that of another structure runs."));
+            why?.Add(Reason.NotApplied("Civ. Code § 8448(b)(1)", $"On the reading «{reading.Words}» the time ended on {reading.Day}; that of another structure runs."));
         return new LastDay(Deadline.Sorted(all.Where(p => over.Length == 0 || running.Contains(p.Structure)).Select(p => p.Reading)), completion.EndKnown, completion.EndFirm) { Over = over, ByStructure = all };
     }
 
@@ -137,7 +137,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
         FactsAsOf facts, CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> notices, IReadOnlyList<LaborStop> stops,
         Number after, string section, OpenDays calendar, List<Reading> readings, List<Reason>? why)
     {
-        var name = reading.NameOn(completed);
+        var name = reading.WordsOn(completed);
         var days = facts.Numbers.On(TimeToClaim.AfterCompletion(facts.Job.Claimant), completed);
         var unshortened = days.LastDay(completed);
         List<Reason>? children = why is null ? null :
@@ -163,7 +163,7 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
                 if (verdict == Verdict.No || shortened >= unshortened)
                     continue;
                 children?.Add(Reason.Of(section, $"{facts.Numbers.On(after, recorded)} after the {notice.Words} was recorded on {recorded}: {shortened}.", [notice.Entry]));
-                (inDoubt ??= []).Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {LawText.IsoDay(recorded)}", shortened, calendar));
+                (inDoubt ??= []).Add(Deadline.Own($"{name}, shortened by the {notice.Words} of {recorded:iso}", shortened, calendar));
             }
 
             if (surely)

@@ -62,19 +62,19 @@ public static class PropertyBound
         }
 
         if (work.OrderedByTenant is null)
-            questions.Add(new Question("Did a tenant or other holder of less than the fee contract for the work? (work.orderedByTenant)"));
+            questions.Add(new Question($"Did a tenant or other holder of less than the fee contract for the work?{HeadField.WorkOrderedByTenant:aside}"));
         var residential = work.Use is WorkUse.Residential or WorkUse.OwnerOccupiedOneToFour;
         if (residential && work.ResidentialStructures is null)
-            questions.Add(new Question("How many separate residential structures does the job have? Each completes alone (work.residentialStructures)."));
+            questions.Add(new Question($"How many separate residential structures does the job have? Each completes alone{HeadField.WorkResidentialStructures:aside}."));
         if (residential && work.CommonInterest is null)
-            questions.Add(new Question("Is it a condominium or other common interest development? (work.commonInterest)"));
+            questions.Add(new Question($"Is it a condominium or other common interest development?{HeadField.WorkCommonInterest:aside}"));
         if (work.SeveralDirectContracts is null && facts.All<OwnerRecorded>().Count > 0)
-            questions.Add(new Question("Does the recorded notice speak of one direct contract only? (owner-recorded.contractOf, work.severalDirectContracts)"));
+            questions.Add(new Question($"Does the recorded notice speak of one direct contract only?{new IPointer[] { OwnerKinds.OwnerRecorded.At("contractOf"), HeadField.WorkSeveralDirectContracts }:aside}"));
         return questions;
     }
 
     // What one notice of nonresponsibility does to the lien on the fee.
-    private sealed record Effect(Standing Standing, Reason Why, string? Ask = null);
+    private sealed record Effect(Standing Standing, Reason Why, Sentence? Ask = null);
 
     /// <summary>Good only if both posted and recorded within 10 days of knowledge; it does not shield an owner whose lease makes the tenant build (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).</summary>
     [Rule("Civ. Code § 8444")]
@@ -108,9 +108,9 @@ public static class PropertyBound
         {
             (not null, not null) => new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"{ignorant.Name} did not know of the work, and its interest in the fee is not bound; that of {knew.Name}, who knew of it, is: keep the proof of that knowledge.")),
             (not null, null) => new Effect(Standing.Open, Reason.Of("Civ. Code § 8442(b)", $"The work was done with the knowledge of the owner of the fee: it is bound; keep the proof of that knowledge.")),
-            (null, not null) when unsaid is not null => new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"{ignorant.Name} did not know of the work, and its interest in the fee is not bound; that of {unsaid.Name} is, if it knew of the work or ordered it."), $"Did {unsaid.Name} know of the work? Its interest is judged for itself. (parties.knewOfWork)"),
+            (null, not null) when unsaid is not null => new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"{ignorant.Name} did not know of the work, and its interest in the fee is not bound; that of {unsaid.Name} is, if it knew of the work or ordered it."), $"Did {unsaid.Name} know of the work? Its interest is judged for itself.{HeadField.PartiesKnewOfWork:aside}"),
             (null, not null) => new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8442(b)", $"The owner of the fee did not know of the work: the fee is not bound, the leasehold is.")),
-            (null, null) => new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8442(b)", $"The fee is bound only if its owner knew of the work."), "Did the landlord know of the work? Keep what shows it. (parties.knewOfWork)"),
+            (null, null) => new Effect(Standing.InDoubt, Reason.Of("Civ. Code § 8442(b)", $"The fee is bound only if its owner knew of the work."), $"Did the landlord know of the work? Keep what shows it.{HeadField.PartiesKnewOfWork:aside}"),
         };
     }
 
@@ -132,7 +132,7 @@ public static class PropertyBound
         {
             return new Effect(Standing.InDoubt,
                 Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded within {numbers.On(Number.Nonresponsibility, notice.Knew ?? notice.On.Earliest ?? LocalDate.MaxIsoValue)} of knowledge is open.", [notice]),
-                "When did the landlord learn of the work, and when was the notice posted?");
+                $"When did the landlord learn of the work, and when was the notice posted?");
         }
 
         var first = commenced is { } began ? LocalDate.Min(began, knew) : knew;
@@ -152,7 +152,7 @@ public static class PropertyBound
         {
             return new Effect(Standing.InDoubt,
                 Reason.Of("Civ. Code § 8444", $"Posted and recorded in time; but it does not shield an owner whose lease in effect makes the tenant do the work (Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314).", [notice]),
-                notice.LeaseRequiresWork is null ? "Does the lease require the tenant to do this work?" : null);
+                notice.LeaseRequiresWork is null ? (Sentence)$"Does the lease require the tenant to do this work?" : null);
         }
 
         return new Effect(Standing.Narrowed, Reason.Of("Civ. Code § 8444", $"A good notice of nonresponsibility was posted and recorded by {last}: the fee is not bound, the leasehold is.", [notice]));
@@ -176,7 +176,7 @@ public static class PropertyBound
             Standing = Standing.Open,
             Amount = Math.Max(0, demand.Demand - claims),
             Why = [Reason.Of("Civ. Code § 8434", $"The demand of {demand.Demand} less lien claims of {claims} within the claimant's own contract.", [.. lower])],
-            Questions = lower.Count == 0 ? [new Question("Has anyone under the claimant's own contract claimed a lien? (lower-tier-claim)")] : [],
+            Questions = lower.Count == 0 ? [new Question($"Has anyone under the claimant's own contract claimed a lien?{ClaimKinds.LowerTierClaim:aside}")] : [],
         };
     }
 }

@@ -44,10 +44,10 @@ public static class Rank
             return BehindAlways(lender);
         if (lender.DeedRecorded is not { } deed)
             return new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8450", $"The lien stands before a deed of trust that attached after the work commenced at the site, and behind one recorded before; the file does not say when that of {lender.Name} was recorded."),
-                new Question($"When was the deed of trust of {lender.Name} recorded? (parties.deedRecorded)"));
+                new Question($"When was the deed of trust of {lender.Name} recorded?{HeadField.PartiesDeedRecorded:aside}"));
         if (facts.Job.Work.Commenced is not { } commenced)
             return new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8450", $"The deed of trust of {lender.Name} was recorded {deed}; whether the work had commenced at the site by then decides."),
-                new Question("On which day did the work commence, and what was visible at the site that day? Take photographs, and keep those there are. (work.commenced)"));
+                new Question($"On which day did the work commence, and what was visible at the site that day? Take photographs, and keep those there are.{HeadField.WorkCommenced:aside}"));
         var stands = facts.Job.Work.SiteImprovement == true ? OfSiteImprovement(facts, lender, deed, commenced) : OfTheWork(facts, lender, deed, commenced);
         return stands.Standing == Standing.Open && !reach.Toward(lender).GivenToAll
             ? new Toward(Standing.InDoubt, Reason.Of("Civ. Code § 8200(a)(3)", $"Preliminary notice did not surely reach {lender.Name} for all the work, so that it may say that the lien is none toward it.", stands.Why))

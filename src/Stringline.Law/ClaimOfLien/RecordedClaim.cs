@@ -249,7 +249,7 @@ public static class RecordedClaim
     }
 
     private static IEnumerable<Question> AboutReleases(FactsAsOf facts) => facts.All<ReleaseRecorded>().Any(r => r.Satisfied is null)
-        ? [new Question("Does the recorded release say that the debt is satisfied? If it only gives up the claim, a new one may be recorded in time (release-recorded.satisfied).")]
+        ? [new Question($"Does the recorded release say that the debt is satisfied? If it only gives up the claim, a new one may be recorded in time{ClaimKinds.ReleaseRecorded.At("satisfied"):aside}.")]
         : [];
 
     // What is to be asked of the recorded claims: in which county, how the copy was served, and whether the day is right.
@@ -264,7 +264,7 @@ public static class RecordedClaim
             if (!ClaimContents.IsWhole(claim))
                 yield return ClaimContents.Ask(claim);
             if (claim.On is DayFact.Exact { Day: var day } && calendar.WhyClosed(day) is { } closed)
-                yield return new Question(((FormattableString)$"Is the day right on which the claim was recorded? {day} is closed at an office or another: {closed}. (claim-recorded.on)").ToString(LawText.Instance)) { Corrects = claim };
+                yield return new Question($"Is the day right on which the claim was recorded? {day} is closed at an office or another: {closed}.{ClaimKinds.ClaimRecorded.At("on"):aside}") { Corrects = claim };
         }
 
         if (counts is not null && ServiceOfClaim.Of(facts, counts).Question is { } service)

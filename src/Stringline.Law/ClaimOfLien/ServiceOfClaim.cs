@@ -67,7 +67,7 @@ public static class ServiceOfClaim
     [Rule("Civ. Code § 8416(e)")]
     public static Shown Of(FactsAsOf facts, ClaimRecorded claim)
     {
-        var none = new Question("How, to whom and on which day was the copy of the claim served? It goes by registered or certified mail, or by first-class mail with a certificate of mailing, to the owner, before the claim is recorded. (claim-served)");
+        var none = new Question($"How, to whom and on which day was the copy of the claim served? It goes by registered or certified mail, or by first-class mail with a certificate of mailing, to the owner, before the claim is recorded.{ClaimKinds.ClaimServed:aside}");
         var all = facts.All<ClaimServed>();
         Shown? best = null;
         foreach (var served in all)
@@ -123,12 +123,13 @@ public static class ServiceOfClaim
         return toOwner
             ? new Shown(Verdict.Yes, Reason.Of(ToOwner, $"A copy of the claim was mailed to the owner {DayOf(served)}, before it was recorded.", [served]), null)
             : new Shown(Verdict.Yes, Reason.Of(InOwnersPlace, $"A copy of the claim was mailed {DayOf(served)} to the lender or direct contractor, before it was recorded; the file has no address at which the owner can be served by mail.", [served]),
-                new Question("Why can the owner not be served by mail? The affidavit of service says it, and an address of the owner's is looked for on the building permit and in the deeds. (parties.address)"));
+                new Question($"Why can the owner not be served by mail? The affidavit of service says it, and an address of the owner's is looked for on the building permit and in the deeds.{HeadField.PartiesAddress:aside}"));
     }
 
     private const string Unenforceable = "A claim not served as the section says is unenforceable as a matter of law (Civ. Code § 8416(e)): serve a copy by mail and record anew inside the time.";
 
-    private static Shown No(Reason why) => new(Verdict.No, why, new Question("Was a copy of the claim also mailed to the owner, by registered or certified mail or with a certificate of mailing, before it was recorded? (claim-served)"));
+    private static Shown No(Reason why) => new(Verdict.No, why, new Question($"Was a copy of the claim also mailed to the owner, by registered or certified mail or with a certificate of mailing, before it was recorded?{ClaimKinds.ClaimServed:aside}"));
 
-    private static string DayOf(ClaimServed served) => DaySpan.Of(served.On)?.ToString() ?? "on a day that the file does not say";
+    private static Sentence DayOf(ClaimServed served) =>
+        DaySpan.Of(served.On) is { } on ? (Sentence)$"{on}" : $"on a day that the file does not say";
 }

@@ -19,19 +19,19 @@ public static class WhatWouldNarrow
             return [];
         var questions = new List<Question>();
         var ends = BandEnds.Of(facts, completion, notices, calendar);
-        void Ask(FormattableString text, BandEnds.Ends? settled, Entry? corrects = null)
+        void Ask(Sentence text, BandEnds.Ends? settled, Entry? corrects = null)
         {
             if (Moved(lastDay, settled) is var days and > 0)
-                questions.Add(new Question(text.ToString(LawText.Instance), Days: days) { Corrects = corrects });
+                questions.Add(new Question(text, Days: days) { Corrects = corrects });
         }
 
         for (var i = 0; i < completion.Open.Count; i++)
         {
             var reading = completion.Open[i];
             if (reading.Firmness != Firmness.Certain && !reading.IsOwnersWord)
-                Ask($"Can «{reading.Name}» ({reading.On.Earliest}) be ruled out?", ends?.Without(i) ?? EndsOf(Without(reading, facts, completion, notices, calendar)));
+                Ask($"Can «{reading.Words}» ({reading.On.Earliest}) be ruled out?", ends?.Without(i) ?? EndsOf(Without(reading, facts, completion, notices, calendar)));
             if (!reading.On.IsExact)
-                Ask($"On which day exactly was «{reading.Name}», {reading.On}?", ends?.On(i, reading.On.Latest) ?? EndsOf(On(reading, reading.On.Latest, facts, completion, notices, calendar)));
+                Ask($"On which day exactly was «{reading.Words}», {reading.On}?", ends?.On(i, reading.On.Latest) ?? EndsOf(On(reading, reading.On.Latest, facts, completion, notices, calendar)));
         }
 
         foreach (var notice in notices)
@@ -41,13 +41,13 @@ public static class WhatWouldNarrow
             OwnersNotice[] others = [.. notices.Where(n => n != notice)];
             var without = EndsOf(LastDay.WithoutReasons(facts, CompletionDay.Of(facts, others), others, calendar));
             if (notice.Entry.Lacks is { } lacks)
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}. (owner-recorded.heldIneffective)", without, notice.Entry);
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
             else if (notice.Entry.Notice == OwnerNotice.Cessation && !notice.IsForWholeWork)
-                Ask($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only? (owner-recorded.contractOf)", without, notice.Entry);
+                Ask($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only?{OwnerKinds.OwnerRecorded.At("contractOf"):aside}", without, notice.Entry);
             else if (!notice.IsForWholeWork)
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Only the notice itself says when that contract was complete. (owner-recorded.heldIneffective)", without, notice.Entry);
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Only the notice itself says when that contract was complete.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
             else if (Disputes(notice, facts, completion))
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Until then its day stands beside that of the file. (owner-recorded.heldIneffective)", without, notice.Entry);
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Until then its day stands beside that of the file.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
             foreach (var question in notice.Questions)
             {
                 if (Moved(lastDay, without) is var days and > 0)

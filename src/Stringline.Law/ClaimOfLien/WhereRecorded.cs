@@ -26,5 +26,5 @@ internal static class WhereRecorded
         : Reason.NotApplied("Civ. Code § 8060(b)", $"A claim was recorded in {claim.County} County; the site lies in {facts.Job.Work.Site.County} County. Unless part of the work lies in {claim.County} County too, that claim does nothing: record in {facts.Job.Work.Site.County} County inside the time.", claim);
 
     /// <summary>What is asked where that is open.</summary>
-    public static Question Ask(ClaimRecorded claim) => new($"Does part of the work lie in {claim.County} County? (site.alsoIn)");
+    public static Question Ask(ClaimRecorded claim) => new($"Does part of the work lie in {claim.County} County?{HeadField.WorkSiteAlsoIn:aside}");
 }

@@ -51,5 +51,5 @@ public static class WhichLien
 
     /// <summary>What is asked where the file does not say which lien a claim is for.</summary>
     public static Question Ask(ClaimRecorded claim) =>
-        new("Which lien is the recorded claim for: a mechanics lien, a design professional's lien before the work commenced, or one converted from it? (claim-recorded.lien)") { Corrects = claim };
+        new($"Which lien is the recorded claim for: a mechanics lien, a design professional's lien before the work commenced, or one converted from it?{ClaimKinds.ClaimRecorded.At("lien"):aside}") { Corrects = claim };
 }

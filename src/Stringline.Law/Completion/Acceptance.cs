@@ -15,7 +15,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
 {
     private const string Section = "Civ. Code § 8180(b)";
 
-    private const string Name = "completion by acceptance";
+    private static readonly Sentence Words = $"completion by acceptance";
 
     /// <summary>What the file says of it.</summary>
     public static Acceptance Of(Work work) => new(work.SubjectToAcceptanceBy, work.PublicTakesOver);
@@ -41,7 +41,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
     }
 
     /// <summary>Whether a reading is that of the acceptance itself.</summary>
-    public static bool IsByAcceptance(CompletionReading reading) => reading.Name == Name;
+    public static bool IsByAcceptance(CompletionReading reading) => ReferenceEquals(reading.Words, Words);
 
     /// <summary>Why a contention of completion is passed over; null where it counts.</summary>
     [Rule(Section)]
@@ -55,7 +55,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
     /// <summary>The reading by acceptance. It completes work that is subject to it; a private owner's acceptance is no completion.</summary>
     [Rule(Section)]
     public CompletionReading Reading(Completed entry, DaySpan day) =>
-        new(Name, day, entry.Contested ? Firmness.Contested : IsNeeded ? Firmness.Certain : Firmness.Asserted,
+        new(Words, day, entry.Contested ? Firmness.Contested : IsNeeded ? Firmness.Certain : Firmness.Asserted,
             By is not null
                 ? Reason.Of(Section, $"The public authority accepted the work: {day}.", [entry])
                 : Reason.Of(Section, $"The work was accepted {day}. Acceptance counts only where the work is subject to acceptance by a public entity, which the file does not say; the day is kept as a reading.", [entry]));
@@ -80,7 +80,7 @@ internal sealed record Acceptance(string? By, bool? TakesOver)
                 continue;
             readings[i] = reading with
             {
-                Name = reading.Name + ", should the approval be no acceptance",
+                Words = $"{reading.Words}, should the approval be no acceptance",
                 Firmness = reading.Firmness == Firmness.Certain ? Firmness.Asserted : reading.Firmness,
                 Why = Reason.Of(Section, $"The work is subject to acceptance by {By}. If the public takes over what is built, such as streets or sewers, only the acceptance completes it (A. J. Raisch Paving v. Mountain View Savings & Loan (1972) 28 Cal.App.3d 832); if it only approves, that is no acceptance and the time runs as on any work (In re El Dorado Improvement Corp. (9th Cir. 2003) 335 F.3d 835). Act on the latter.", reading.Why.Facts, reading.Why),
             };

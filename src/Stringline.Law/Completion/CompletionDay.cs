@@ -70,14 +70,14 @@ public static class CompletionDay
 
     [Rule("Civ. Code § 8180(a)(1)")]
     private static CompletionReading Actual(Completed entry, DaySpan day) =>
-        new("actual completion", day, entry.Contested ? Firmness.Contested : Firmness.Certain,
+        new($"actual completion", day, entry.Contested ? Firmness.Contested : Firmness.Certain,
             Reason.Of("Civ. Code § 8180(a)(1)", $"Actual completion of the whole work: {day}.", [entry]));
 
     /// <summary>Occupation or use by the owner completes the work only together with cessation of labor: the later of the two.</summary>
     [Rule("Civ. Code § 8180(a)(2)", Sure = Sure.OurReading)]
     private static CompletionReading Occupation(Completed entry, DaySpan day, IReadOnlyList<LaborStop> stops)
     {
-        const string Name = "completion by occupation";
+        Sentence words = $"completion by occupation";
         const string Section = "Civ. Code § 8180(a)(2)";
         CompletionReading? first = null;
         foreach (var stop in stops)
@@ -88,7 +88,7 @@ public static class CompletionDay
             var firm = entry.Contested ? Firmness.Contested
                 : stop.Resumed is not null || stop.OwnLabor is not null || stop.Against is not null ? Firmness.Asserted
                 : Firmness.Certain;
-            var reading = new CompletionReading(Name, both, firm,
+            var reading = new CompletionReading(words, both, firm,
                 Reason.Of(Section, $"The owner occupied or used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both}.", [entry, stop.Entry]));
             // By a stop that nothing speaks against it was complete at the latest; by an earlier one, which comes first, it may have been before.
             if (firm == Firmness.Certain)
@@ -98,13 +98,13 @@ public static class CompletionDay
 
         if (first is not null)
             return first;
-        return new CompletionReading(Name, day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
+        return new CompletionReading(words, day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
             Reason.Of(Section, $"The owner occupied or used the work {day}. It completes the work only if labor had ceased; the file does not say when, so the earliest day is taken.", [entry]));
     }
 
     private static CompletionReading ContendedCessation(Completed entry, DaySpan day) =>
-        new("completion by cessation of labor", day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
-            Reason.Of("Civ. Code § 8180(a)(3)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself (labor-ceased).", [entry]));
+        new($"completion by cessation of labor", day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
+            Reason.Of("Civ. Code § 8180(a)(3)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself{CompletionKinds.LaborCeased:aside}.", [entry]));
 
     [Rule("Civ. Code § 8180(a)(3)")]
     private static void AddIdleness(FactsAsOf facts, IReadOnlyList<LaborStop> stops, List<CompletionReading> readings, List<Reason> ruledOut)
@@ -162,7 +162,7 @@ public static class CompletionDay
                 continue;
             }
 
-            readings.Add(new CompletionReading("recorded notice of cessation", notice.Recorded,
+            readings.Add(new CompletionReading($"recorded notice of cessation", notice.Recorded,
                 // On some days of a doubt it has no effect at all, so it may fail as one that somebody disputes.
                 verdict == Verdict.Yes ? Firmness.Certain : stops.Count > 0 || !notice.IsForWholeWork ? Firmness.Contested : Firmness.Asserted,
                 Reason.Of("Civ. Code § 8180(a)(4)", $"The owner recorded a notice of cessation {notice.Recorded}: complete in law that day.", [notice.Entry], why)) { IsIdleness = stops.Count > 0 });
@@ -180,7 +180,7 @@ public static class CompletionDay
             var states = notice.Entry.States is { } day
                 ? new DaySpan(day, day)
                 : new DaySpan(notice.EarliestCompletionCovered(notice.Recorded.Earliest), notice.Recorded.Latest);
-            readings.Add(new CompletionReading("completion as the owner's notice states", states, notice.HasForm == Verdict.No ? Firmness.Contested : Firmness.Asserted,
+            readings.Add(new CompletionReading($"completion as the owner's notice states", states, notice.HasForm == Verdict.No ? Firmness.Contested : Firmness.Asserted,
                 notice.Entry.States is null
                     ? Reason.Of("Civ. Code § 8182(a)", $"The owner recorded a notice of completion {notice.Recorded}; the file does not say which day it states, so any day is taken for which it takes effect: {states}.", [notice.Entry])
                     : Reason.Of("Civ. Code § 8182(b)", $"The owner's notice of completion, recorded {notice.Recorded}, states completion {states}.", [notice.Entry]))
@@ -256,7 +256,7 @@ public static class CompletionDay
             {
                 if (reading.IsOwnersWord)
                     continue;
-                ruledOut.Add(Reason.NotApplied(section, $"{Capital(reading.Name)} {reading.On} came after {first.Name} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
+                ruledOut.Add(Reason.NotApplied(section, $"{reading.Words:capital} {reading.On} came after {first.Words} {first.On}; the first completion counts and later work does not reopen it.", [.. reading.Why.Facts]));
                 removed.Add(reading);
             }
             else if (reading.On.Latest > first.On.Latest && !(reading.IsOwnersWord && reading.MayContradict(first.On)))
@@ -302,7 +302,7 @@ public static class CompletionDay
         if (readings.Exists(r => r.On.Earliest <= floor))
             return;
         var earliest = new DaySpan(floor, floor);
-        readings.Add(new CompletionReading("completion unknown: not before our own last work", earliest, Firmness.Floor,
+        readings.Add(new CompletionReading($"completion unknown: not before our own last work", earliest, Firmness.Floor,
             Reason.Of(Whole, $"The file says nothing of completion of the whole work that is not contested{(stops.Count > 0 ? ", nor that it was left unfinished when labor ceased" : "")}. It is taken to be no earlier than the last work that the file knows of, {earliest}; it may be much later.", [facts.Furnished[^1]])));
     }
 
@@ -327,7 +327,7 @@ public static class CompletionDay
             }
 
             removed.Add(reading);
-            ruledOut.Add(Reason.NotApplied(Whole, $"{Capital(reading.Name)} {reading.On} would be before the work began at the site on {began}.", [.. reading.Why.Facts]));
+            ruledOut.Add(Reason.NotApplied(Whole, $"{reading.Words:capital} {reading.On} would be before the work began at the site on {began}.", [.. reading.Why.Facts]));
         }
 
         if (removed.Count > 0)
@@ -341,9 +341,9 @@ public static class CompletionDay
         var readings = new List<Reading>();
         foreach (var reading in completion.Open)
         {
-            readings.Add(new Reading(reading.Name, reading.On.Earliest));
+            readings.Add(new Reading(reading.Words, reading.On.Earliest));
             if (!reading.On.IsExact)
-                readings.Add(new Reading(reading.Name + ", at the latest", reading.On.Latest));
+                readings.Add(new Reading($"{reading.Words}, at the latest", reading.On.Latest));
         }
 
         var sorted = Deadline.Sorted(readings);
@@ -387,25 +387,25 @@ public static class CompletionDay
     {
         var questions = new List<Question>();
         if (!completion.SaidComplete && !completion.AwaitsAcceptance)
-            questions.Add(new Question("Is the whole work complete, or has labor on it ceased, and on which day? Search the county index for a notice of completion or cessation."));
+            questions.Add(new Question($"Is the whole work complete, or has labor on it ceased, and on which day? Search the county index for a notice of completion or cessation."));
         if (facts.All<LaborCeased>().Count == 0 && completion.Open.Any(static r => r.Why.Facts.Any(static f => f is Completed { By: CompletionTheory.Occupation })))
-            questions.Add(new Question("When did labor on the whole work cease? Occupation completes it only together with that (add labor-ceased)."));
+            questions.Add(new Question($"When did labor on the whole work cease? Occupation completes it only together with that{CompletionKinds.LaborCeased:add}."));
         if (LaborStop.Of(facts) is { Count: > 0 } stops && !LaborStop.AllLeftItUnfinished(stops) && !facts.All<Completed>().Any(c => c.By == CompletionTheory.Actual))
             questions.Add(FinishedWhenLaborCeased(facts));
         if (facts.All<Completed>().Any(c => c.By == CompletionTheory.Acceptance) && !completion.AwaitsAcceptance)
-            questions.Add(new Question("Was the work subject to acceptance by a public entity? Then only the acceptance completes it (add work.subjectToAcceptanceBy)."));
+            questions.Add(new Question($"Was the work subject to acceptance by a public entity? Then only the acceptance completes it{HeadField.WorkSubjectToAcceptanceBy:add}."));
         if (facts.Job.Work is { SubjectToAcceptanceBy: { } authority, PublicTakesOver: null })
-            questions.Add(new Question($"Does the public take over what is built, such as a street or a sewer, or does {authority} only approve it? (work.publicTakesOver)"));
+            questions.Add(new Question($"Does the public take over what is built, such as a street or a sewer, or does {authority} only approve it?{HeadField.WorkPublicTakesOver:aside}"));
         foreach (var entry in Structures.AreSeveral(facts.Job.Work) ? facts.All<Completed>() : [])
         {
             if (entry.Structure is null)
-                questions.Add(new Question($"Which of the structures was completed {DaySpan.Of(entry.On)}? Each is a work of its own, with its own time to record a claim on it. (completed.structure)") { Corrects = entry });
+                questions.Add(new Question($"Which of the structures was completed {DaySpan.Of(entry.On)}? Each is a work of its own, with its own time to record a claim on it.{CompletionKinds.Completed.At("structure"):aside}") { Corrects = entry });
         }
 
         if (completion.BeforeCommencement)
-            questions.Add(new Question("Is the day on which the work began right? A completion is entered that would be before it. (work.commenced)"));
+            questions.Add(new Question($"Is the day on which the work began right? A completion is entered that would be before it.{HeadField.WorkCommenced:aside}"));
         if (completion.Open.Any(r => r.Firmness == Firmness.Contested))
-            questions.Add(new Question("What would prove the contested day of completion? If it fails and no other holds, the time has not begun to run."));
+            questions.Add(new Question($"What would prove the contested day of completion? If it fails and no other holds, the time has not begun to run."));
         return questions;
     }
 
@@ -416,11 +416,9 @@ public static class CompletionDay
         var idle = facts.Numbers.On(Number.IdleDays, day);
         var toRecord = facts.Numbers.On(TimeToClaim.AfterCompletion(facts.Job.Claimant), day);
         return new($"Was the work finished when labor ceased? If so, the {toRecord} run from that day, and not from the {idle.Ordinal} day "
-            + "after it (add completed, by actual). If it was left unfinished, say so. (labor-ceased.unfinished)", Days: idle.Count)
+            + $"after it (add completed, by actual). If it was left unfinished, say so.{CompletionKinds.LaborCeased.At("unfinished"):aside}", Days: idle.Count)
         {
             Corrects = ceased,
         };
     }
-
-    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

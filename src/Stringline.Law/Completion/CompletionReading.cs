@@ -26,12 +26,15 @@ public enum Firmness
 }
 
 /// <summary>One way in which the work of improvement can be taken as complete (Civ. Code § 8180).</summary>
-/// <param name="Name">The reading, such as <c>completion by occupation</c>.</param>
+/// <param name="Words">The reading, such as <c>completion by occupation</c>.</param>
 /// <param name="On">The day of completion under it.</param>
 /// <param name="Firmness">How firmly the facts carry it.</param>
 /// <param name="Why">Its reason.</param>
-public sealed record CompletionReading(string Name, DaySpan On, Firmness Firmness, Reason Why)
+public sealed record CompletionReading(Sentence Words, DaySpan On, Firmness Firmness, Reason Why)
 {
+    /// <summary>The reading, in the words of the job file.</summary>
+    public string Name => Words.ToString();
+
     /// <summary>Whether it is what a recorded notice of the owner's says: another day than ours is then in dispute and rules it out no more.</summary>
     public bool IsOwnersWord { get; init; }
 
@@ -62,8 +65,8 @@ public sealed record CompletionReading(string Name, DaySpan On, Firmness Firmnes
     /// <summary>Of a work of several residential structures: which one was completed, or a name of its own where that is not known; null for the whole work.</summary>
     public string? Structure { get; init; }
 
-    /// <summary>The reading's name for one of the days it can be: the day is said only where there is a choice.</summary>
-    public string NameOn(LocalDate completed) => On.IsExact ? Name : $"{Name} on {LawText.IsoDay(completed)}";
+    /// <summary>What the reading is called for one of the days it can be: the day is said only where there is a choice.</summary>
+    public Sentence WordsOn(LocalDate completed) => On.IsExact ? Words : $"{Words} on {completed:iso}";
 }
 
 /// <summary>All readings of completion.</summary>

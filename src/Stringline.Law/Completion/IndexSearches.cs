@@ -44,9 +44,9 @@ internal static class IndexSearches
         foreach (var search in facts.All<IndexSearched>())
         {
             if (search.County is null && facts.Job.Work.Site.AlsoIn.Count > 0)
-                (questions ??= []).Add(new Question("Of which county was the index searched? The site lies in several, and each has its own. (index-searched.county)") { Corrects = search });
+                (questions ??= []).Add(new Question($"Of which county was the index searched? The site lies in several, and each has its own.{CompletionKinds.IndexSearched.At("county"):aside}") { Corrects = search });
             if (search.On.Earliest is null)
-                (questions ??= []).Add(new Question("On which day was the county index searched? (index-searched.on)") { Corrects = search });
+                (questions ??= []).Add(new Question($"On which day was the county index searched?{CompletionKinds.IndexSearched.At("on"):aside}") { Corrects = search });
         }
 
         return questions ?? (IReadOnlyList<Question>)[];

@@ -23,8 +23,8 @@ internal static class OneContract
         return Counted.Open(
             Reason.Of(Section, $"The {words} names one direct contract. The section is for work under two or more; where there is only one, a notice of its completion may be taken for one of the whole work, or to have no effect: both readings stand.", [entry]),
             [.. under.Questions, several is null
-                ? new Question("Is the work done under two or more direct contracts, each for a portion of it? Only then may a notice be for one of them. (work.severalDirectContracts)")
-                : new Question($"Does the {words} speak of the whole work, or of one contract only? The file says that there is only one direct contract. (owner-recorded.contractOf)") { Corrects = entry }]);
+                ? new Question($"Is the work done under two or more direct contracts, each for a portion of it? Only then may a notice be for one of them.{HeadField.WorkSeveralDirectContracts:aside}")
+                : new Question($"Does the {words} speak of the whole work, or of one contract only? The file says that there is only one direct contract.{OwnerKinds.OwnerRecorded.At("contractOf"):aside}") { Corrects = entry }]);
     }
 
     // Who works under another direct contract than the one named has shown that there are two. One whom the owner hired and who is no contractor has no
@@ -46,7 +46,7 @@ internal static class OneContract
             { WorksUnder: { } } => Another(entry, words),
             _ => Counted.Open(
                 Reason.Of(Section, $"The {words} is for one direct contract only; whether the claimant works under it is open.", [entry]),
-                new Question($"Under which direct contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work? A notice for one contract shortens the time of those under it only. (parties.worksUnder)")),
+                new Question($"Under which direct contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work? A notice for one contract shortens the time of those under it only.{HeadField.PartiesWorksUnder:aside}")),
         };
     }
 
@@ -57,7 +57,7 @@ internal static class OneContract
             Verdict.No => Another(entry, words),
             Verdict.Open => Counted.Open(
                 Reason.Of(Section, $"The {words} is for one direct contract only; whether that is the claimant's own is open.", [entry]),
-                new Question($"Is the {words} for the claimant's own contract? It names {named?.Name ?? "nobody whom the file knows"}. (owner-recorded.contractOf)") { Corrects = entry }),
+                new Question($"Is the {words} for the claimant's own contract? It names {named?.Name ?? "nobody whom the file knows"}.{OwnerKinds.OwnerRecorded.At("contractOf"):aside}") { Corrects = entry }),
             _ => throw new InvalidOperationException("No such verdict."),
         };
 

@@ -57,7 +57,7 @@ internal static class OwnersCopy
         {
             null => Counted.Open(
                 Reason.Of("Civ. Code § 8190(a)", $"The file does not show whether the owner gave us a copy by {lastToGive}; without one the {notice.Words} does not shorten this claimant's time (Civ. Code § 8190(c)).", [notice.Entry]),
-                () => new Question(((FormattableString)$"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail? (owner-told-us.mailed)").ToString(LawText.Instance))),
+                () => new Question($"Was the owner's copy of the {notice.Words} recorded {notice.Recorded} given to us, and when was it put in the mail?{OwnerKinds.OwnerToldUs.At("mailed"):aside}")),
             { Verdict: Verdict.No, Why: var late } when dueFromOwner.Verdict == Verdict.Open =>
                 Counted.Open(Reason.Of("Civ. Code § 8190(d)(1)", $"A copy came too late, but perhaps none was due: from an owner who lives there, with four or fewer units, or whose interest came by a court's order, a foreclosure or a fiduciary, none is (Civ. Code § 8190(d)).", [notice.Entry], late, dueFromOwner.Why), dueFromOwner.Questions),
             { } copy => copy,
@@ -78,7 +78,7 @@ internal static class OwnersCopy
                 return received.Earliest > lastToGive
                     ? Late(told, days, lastToGive, words)
                     : Counted.Open(Reason.Of(InTime, $"The owner's copy was left {received} and mailed on a day that the file does not say; it is given {Giving.AfterMailing(facts.Numbers, told.On).Spelled} after mailing (Civ. Code § 8116(c)).", [told]),
-                        new Question("When was the owner's copy, which was left, put in the mail? (owner-told-us.mailed)") { Corrects = told });
+                        new Question($"When was the owner's copy, which was left, put in the mail?{OwnerKinds.OwnerToldUs.At("mailed"):aside}") { Corrects = told });
             }
 
             var complete = Giving.CompleteOn(facts.Numbers, new DaySpan(posted, posted), Manner.Substituted).Latest;
@@ -100,7 +100,7 @@ internal static class OwnersCopy
         return received.Earliest > lastToGive.PlusDays(slack)
             ? Late(told, days, lastToGive, words)
             : Counted.Open(Reason.Of(InTime, $"The owner's copy reached us {received}; it may have been given by {lastToGive}, and mail is given on deposit (Civ. Code § 8116(b)).", [told]),
-                new Question("On which day was the owner's copy put in the mail? The postmark says. (owner-told-us.mailed)") { Corrects = told });
+                new Question($"On which day was the owner's copy put in the mail? The postmark says.{OwnerKinds.OwnerToldUs.At("mailed"):aside}") { Corrects = told });
     }
 
     private static Counted Late(OwnerToldUs told, NumberRow days, LocalDate lastToGive, string words) =>
@@ -117,7 +117,7 @@ internal static class OwnersCopy
             return inTime;
         return told.Manner is null
             ? Counted.Open(Reason.Of("Civ. Code § 8190(b)", $"The file does not say how the owner's copy came. By e-mail or in an ordinary envelope it does not shorten the time; plan on the shorter time until that is known.", [told], inTime.Why),
-                [.. inTime.Questions, new Question("How did the owner's copy come: by hand, by certified, registered or express mail, by carrier, or otherwise? (owner-told-us.manner)") { Corrects = told }])
+                [.. inTime.Questions, new Question($"How did the owner's copy come: by hand, by certified, registered or express mail, by carrier, or otherwise?{OwnerKinds.OwnerToldUs.At("manner"):aside}") { Corrects = told }])
             : Counted.Open(Reason.Of("Civ. Code § 8190(b)", $"The owner's copy did not come in a manner of Civ. Code § 8106, so by the words of the section the notice does not shorten the time. The owner may say that it was received all the same: plan on the shorter time.", [told], inTime.Why), inTime.Questions);
     }
 
@@ -148,10 +148,10 @@ internal static class OwnersCopy
     }
 
     private static Question[] AskUse { get; } =
-        [new("Does the owner live there, in a building of four units or fewer? Then no copy of its notice is due, and the shorter time runs unseen. (work.use)")];
+        [new($"Does the owner live there, in a building of four units or fewer? Then no copy of its notice is due, and the shorter time runs unseen.{HeadField.WorkUse:aside}")];
 
     private static Question[] AskTitle { get; } =
-        [new("Did the owner buy the land, or did it come by foreclosure, by a court's order or from an estate or trust? Then no copy of its notice is due, and the shorter time runs unseen. (parties.tookTitleBy)")];
+        [new($"Did the owner buy the land, or did it come by foreclosure, by a court's order or from an estate or trust? Then no copy of its notice is due, and the shorter time runs unseen.{HeadField.PartiesTookTitleBy:aside}")];
 
     // Where no day of giving is known: of a known day it would have been the first given.
     private static NoticeGiven? OnUnknownDay(FactsAsOf facts, IReadOnlyList<Party> owners)
@@ -179,7 +179,7 @@ internal static class OwnersCopy
             return OnUnknownDay(facts, owners) is { } undated
                 ? Counted.Open(
                     Reason.Of(Section, $"The claimant gave the owner preliminary notice on a day that the file does not tell; whether it was in time for a copy of the {notice.Words} to be due is open.", [notice.Entry, undated]),
-                    new Question("On which day was the preliminary notice given to the owner? A copy of its recorded notice was due to one who had given it by then. (notice-given.on)") { Corrects = undated })
+                    new Question($"On which day was the preliminary notice given to the owner? A copy of its recorded notice was due to one who had given it by then.{NoticeKinds.NoticeGiven.At("on"):aside}") { Corrects = undated })
                 : Counted.Yes(Reason.Of(Section, $"The claimant gave the owner no preliminary notice, so no copy was due to it: the {notice.Words} shortens its time unseen.", [notice.Entry]));
         }
 

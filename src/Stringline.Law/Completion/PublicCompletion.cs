@@ -23,13 +23,13 @@ public static class PublicCompletion
                 continue;
             if (entry.By == CompletionTheory.Acceptance)
             {
-                open.Add(new CompletionReading("acceptance by the public entity", day, entry.Contested ? Firmness.Contested : Firmness.Certain,
+                open.Add(new CompletionReading($"acceptance by the public entity", day, entry.Contested ? Firmness.Contested : Firmness.Certain,
                     Reason.Of("Civ. Code § 9200(a)", $"The public entity accepted the work {day}.", [entry])));
             }
             else if (entry.By == CompletionTheory.Cessation)
             {
-                open.Add(new CompletionReading("completion by cessation of labor", day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
-                    Reason.Of("Civ. Code § 9200(b)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself (labor-ceased).", [entry])));
+                open.Add(new CompletionReading($"completion by cessation of labor", day, entry.Contested ? Firmness.Contested : Firmness.Asserted,
+                    Reason.Of("Civ. Code § 9200(b)", $"The work is said to have been completed by cessation of labor {day}; the file should show the stop itself{CompletionKinds.LaborCeased:aside}.", [entry])));
             }
             else
             {
@@ -98,7 +98,7 @@ public static class PublicCompletion
             return;
         if (CompletionFloor.Of(facts) is not { } floor || open.Exists(r => r.On.Earliest <= floor))
             return;
-        open.Add(new CompletionReading("acceptance unknown: not before the last work we know of", new DaySpan(floor, floor), Firmness.Floor,
+        open.Add(new CompletionReading($"acceptance unknown: not before the last work we know of", new DaySpan(floor, floor), Firmness.Floor,
             Reason.Of("Civ. Code § 9200(a)", $"The file does not say that the public entity accepted the work, and nobody need tell the claimant. Acceptance is taken to be no earlier than the last work the file knows of, {floor}; it may be much later.", [.. facts.Furnished.TakeLast(1)])));
     }
 
@@ -111,8 +111,8 @@ public static class PublicCompletion
     public static Finding Finding(FactsAsOf facts, CompletionReadings completion)
     {
         var readings = Deadline.Sorted(completion.Open.SelectMany(r => r.On.IsExact
-            ? (Reading[])[new Reading(r.Name, r.On.Earliest)]
-            : [new Reading(r.Name, r.On.Earliest), new Reading(r.Name + ", at the latest", r.On.Latest)]));
+            ? (Reading[])[new Reading(r.Words, r.On.Earliest)]
+            : [new Reading(r.Words, r.On.Earliest), new Reading($"{r.Words}, at the latest", r.On.Latest)]));
         var why = completion.Open.Select(r => r.Why).ToList();
         if (why.Count == 0)
             why.Add(Reason.Of(Section, $"The file does not say that the public entity accepted the work, nor that labor ceased for {facts.Numbers.On(Number.PublicIdleDays, facts.AsOf)}."));
@@ -129,9 +129,9 @@ public static class PublicCompletion
             Why = why,
             Questions =
             [
-                .. !completion.EndKnown ? (Question[])[new Question("Has the public entity accepted the work, and on which day? Search its agenda and the county index. (completed)")] : [],
+                .. !completion.EndKnown ? (Question[])[new Question($"Has the public entity accepted the work, and on which day? Search its agenda and the county index.{CompletionKinds.Completed:aside}")] : [],
                 .. facts.Job.Work.StateContractAct is null && facts.All<LaborCeased>().Count > 0
-                    ? (Question[])[new Question("Is the contract under the State Contract Act? Then idleness never completes the work (work.stateContractAct).", Days: facts.Numbers.On(Number.PublicIdleDays, facts.AsOf).Count)]
+                    ? (Question[])[new Question($"Is the contract under the State Contract Act? Then idleness never completes the work{HeadField.WorkStateContractAct:aside}.", Days: facts.Numbers.On(Number.PublicIdleDays, facts.AsOf).Count)]
                     : [],
             ],
         };

@@ -29,7 +29,7 @@ internal static class Structures
     /// <summary>A reading of completion, told of the structure that it is of; which one that is may not be known.</summary>
     public static CompletionReading OfOne(CompletionReading reading, Completed entry, Work work) => reading with
     {
-        Name = Words(work, entry.Structure) is { } structure ? $"{reading.Name} of {structure}" : $"{reading.Name} of one of several structures",
+        Words = Words(work, entry.Structure) is { } structure ? (Sentence)$"{reading.Words} of {structure}" : $"{reading.Words} of one of several structures",
         Structure = entry.Structure ?? $"completed {DaySpan.Of(entry.On)}",
     };
 

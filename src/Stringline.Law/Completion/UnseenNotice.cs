@@ -10,10 +10,10 @@ namespace Stringline.Law.Completion;
 /// who paid for it (Civ. Code § 9362); on private work a copy is sent to those alone who gave preliminary notice (§ 8190), and the days of the bond
 /// notice run without it.
 /// </summary>
-/// <param name="Name">The reading.</param>
+/// <param name="Words">The reading.</param>
 /// <param name="Recorded">The day of recording.</param>
 /// <param name="Notice">Which notice.</param>
-internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice Notice)
+internal sealed record UnseenNotice(Sentence Words, LocalDate Recorded, OwnerNotice Notice)
 {
     /// <summary>
     /// A notice of completion: the first and the last day on which it may have been recorded, for each completion of the file, until the county
@@ -39,8 +39,8 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice
             var last = OwnersNotice.LatestToRecord(facts, reading.On.Latest, calendar);
             if (IndexSearches.AllAfter(facts, last))
                 continue;
-            (unseen ??= []).Add(new UnseenNotice($"if a notice was recorded unseen on the day of {reading.Name}", reading.On.Earliest, OwnerNotice.Completion));
-            unseen.Add(new UnseenNotice($"if a notice was recorded unseen within {OwnersNotice.TimeToRecord(facts, reading.On.Latest)} after {reading.Name}", last, OwnerNotice.Completion));
+            (unseen ??= []).Add(new UnseenNotice($"if a notice was recorded unseen on the day of {reading.Words}", reading.On.Earliest, OwnerNotice.Completion));
+            unseen.Add(new UnseenNotice($"if a notice was recorded unseen within {OwnersNotice.TimeToRecord(facts, reading.On.Latest)} after {reading.Words}", last, OwnerNotice.Completion));
         }
 
         return unseen ?? (IReadOnlyList<UnseenNotice>)[];
@@ -70,9 +70,9 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice
             var last = stop.Resumed is { } resumed ? LocalDate.Min(resumed.PlusDays(-1), facts.AsOf) : facts.AsOf;
             if (first > last)
                 continue;
-            (unseen ??= []).Add(new UnseenNotice($"if a notice of cessation was recorded unseen on {LawText.IsoDay(first)}", first, OwnerNotice.Cessation));
+            (unseen ??= []).Add(new UnseenNotice($"if a notice of cessation was recorded unseen on {first:iso}", first, OwnerNotice.Cessation));
             if (last > first)
-                unseen.Add(new UnseenNotice($"if a notice of cessation was recorded unseen on {LawText.IsoDay(last)}", last, OwnerNotice.Cessation));
+                unseen.Add(new UnseenNotice($"if a notice of cessation was recorded unseen on {last:iso}", last, OwnerNotice.Cessation));
         }
 
         return unseen ?? (IReadOnlyList<UnseenNotice>)[];
@@ -114,7 +114,7 @@ internal sealed record UnseenNotice(string Name, LocalDate Recorded, OwnerNotice
         }
 
         var what = completion && cessation ? "completion, acceptance or cessation" : completion ? "completion or acceptance" : "cessation";
-        return new Question($"Was a notice of {what} recorded? Search the county index after {LawText.Day(last)} and enter the search or what it finds. (index-searched)",
+        return new Question($"Was a notice of {what} recorded? Search the county index after {last} and enter the search or what it finds.{CompletionKinds.IndexSearched:aside}",
             Days: sorted.Count < 2 ? null : NodaTime.Period.DaysBetween(sorted[0].Day, sorted[^1].Day));
     }
 }

@@ -3,12 +3,9 @@ using NodaTime.Text;
 
 namespace Stringline.Law.Counting;
 
-/// <summary>How days and dollars are written in reasons: the same on every machine.</summary>
-public sealed class LawText : IFormatProvider, ICustomFormatter
+/// <summary>How days and dollars are written: the same on every machine.</summary>
+public static class LawText
 {
-    /// <summary>The one instance.</summary>
-    public static LawText Instance { get; } = new();
-
     /// <summary>A day with its weekday: <c>2026-06-27 (Sat)</c>.</summary>
     public static string Day(LocalDate day) => $"{IsoDay(day)} ({Weekday(day.DayOfWeek)})";
 
@@ -61,20 +58,6 @@ public sealed class LawText : IFormatProvider, ICustomFormatter
     public static string Money(decimal dollars) => dollars < 0
         ? "-$" + (-dollars).ToString("N2", CultureInfo.InvariantCulture)
         : "$" + dollars.ToString("N2", CultureInfo.InvariantCulture);
-
-    /// <inheritdoc/>
-    public object? GetFormat(Type? formatType) => formatType == typeof(ICustomFormatter) ? this : null;
-
-    /// <inheritdoc/>
-    public string Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
-    {
-        LocalDate day => Day(day),
-        decimal dollars => Money(dollars),
-        // What is left out is a day that the file does not tell: "the action ended {day} against the claimant".
-        null => "on a day that is not known",
-        IFormattable other => other.ToString(format, CultureInfo.InvariantCulture),
-        _ => arg.ToString() ?? "",
-    };
 
     // Made when the first such day is written, and not at every start.
     private static class LongDays

@@ -162,7 +162,7 @@ public static class Conversion
         {
             Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The {numbers.On(Number.ConvertDesignLien, commenced)} after commencement are over.", [.. conversion.Why])],
             Standing.Kept => [Reason.Of("Civ. Code § 8319", $"The converted claim is recorded.", [.. conversion.Why])],
-            _ => conversion.Unpaid is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it (furnished.amount).")] : [],
+            _ => conversion.Unpaid is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it{WorkKinds.Furnished.At("amount"):aside}.")] : [],
         };
     }
 

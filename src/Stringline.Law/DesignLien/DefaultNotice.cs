@@ -112,7 +112,7 @@ internal static class DefaultNotice
         {
             var recording = calendar.LastOpenDayOnOrBefore(reading.Day);
             var ahead = facts.Numbers.On(Number.DefaultNotice, recording);
-            readings.Add(new Reading($"{ahead.Spelled} before recording, {reading.Name}", ahead.LookBack(recording),
+            readings.Add(new Reading($"{ahead.Spelled} before recording, {reading.Words}", ahead.LookBack(recording),
                 reading.Rolled is { } rolled ? ahead.LookBack(rolled) : null));
         }
 
@@ -129,7 +129,7 @@ internal static class DefaultNotice
     }
 
     private static Question AskDefault(PaymentDemanded asked) =>
-        new("Does the demand say that a default has occurred under the contract, and its amount? A bill does not. (payment-demanded.ofDefault)") { Corrects = asked };
+        new($"Does the demand say that a default has occurred under the contract, and its amount? A bill does not.{MoneyKinds.PaymentDemanded.At("ofDefault"):aside}") { Corrects = asked };
 
     private static bool ReachesAnOwner(FactsAsOf facts, PaymentDemanded asked)
     {

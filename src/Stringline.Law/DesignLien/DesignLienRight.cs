@@ -39,7 +39,7 @@ internal static class DesignLienRight
         if (standing != Standing.Lost)
             standing = WithClaim(facts, suits, last, standing, why);
         if (facts.All<PaymentDemanded>().Count == 0)
-            why.Add(Reason.Of("Civ. Code § 8304(c)", $"Give the landowner notice of the demand, the default and the amount at least {facts.Numbers.On(Number.DefaultNotice, facts.AsOf)} before recording (enter payment-demanded)."));
+            why.Add(Reason.Of("Civ. Code § 8304(c)", $"Give the landowner notice of the demand, the default and the amount at least {facts.Numbers.On(Number.DefaultNotice, facts.AsOf)} before recording{MoneyKinds.PaymentDemanded:enter}."));
         return Made(standing, why, standing == Standing.Lost ? [] : questions);
     }
 
@@ -55,7 +55,7 @@ internal static class DesignLienRight
     {
         if (facts.Hirer is not { SoldOn: { } sold } landowner || sold > facts.AsOf)
         {
-            why.Add(Reason.Of("Civ. Code § 8302(a)", $"The landowner who contracted for the services must own the site on the day of recording: look the title up that day (parties.soldOn)."));
+            why.Add(Reason.Of("Civ. Code § 8302(a)", $"The landowner who contracted for the services must own the site on the day of recording: look the title up that day{HeadField.PartiesSoldOn:aside}."));
             return Standing.Open;
         }
 
@@ -80,13 +80,13 @@ internal static class DesignLienRight
     private static void Ask(FactsAsOf facts, Waterfall fee, List<Question> questions)
     {
         if (facts.Job.Contract.Written is null)
-            questions.Add(new Question("Is the contract with the landowner in writing? (contract.written)"));
+            questions.Add(new Question($"Is the contract with the landowner in writing?{HeadField.ContractWritten:aside}"));
         if (facts.Job.Work.Permit is null)
-            questions.Add(new Question("Was a building permit or other approval obtained with the services? (work.permit)"));
+            questions.Add(new Question($"Was a building permit or other approval obtained with the services?{HeadField.WorkPermit:aside}"));
         if (facts.Job.Work.Commenced is null)
-            questions.Add(new Question("Has work at the site commenced, and when? (work.commenced)"));
+            questions.Add(new Question($"Has work at the site commenced, and when?{HeadField.WorkCommenced:aside}"));
         if (fee.IsUnknown)
-            questions.Add(new Question("What is the fee for the services provided so far? (furnished.amount)"));
+            questions.Add(new Question($"What is the fee for the services provided so far?{WorkKinds.Furnished.At("amount"):aside}"));
     }
 
     /// <summary>None on a single-family, owner-occupied residence expected to cost less than $100,000.</summary>
@@ -104,9 +104,9 @@ internal static class DesignLienRight
         }
 
         if (work.Units is null)
-            questions.Add(new Question($"How many dwelling units are on the site? On a single-family, owner-occupied residence of an expected construction cost under {least.Text} there is no such lien. (work.units)"));
+            questions.Add(new Question($"How many dwelling units are on the site? On a single-family, owner-occupied residence of an expected construction cost under {least.Text} there is no such lien.{HeadField.WorkUnits:aside}"));
         if (work.ExpectedCost is null)
-            questions.Add(new Question($"What is the expected construction cost? Under {least.Text} there is no such lien on a single-family, owner-occupied residence. (work.expectedCost)"));
+            questions.Add(new Question($"What is the expected construction cost? Under {least.Text} there is no such lien on a single-family, owner-occupied residence.{HeadField.WorkExpectedCost:aside}"));
         return Verdict.Open;
     }
 

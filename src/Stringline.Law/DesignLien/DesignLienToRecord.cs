@@ -47,7 +47,7 @@ internal static class DesignLienToRecord
         {
             return new Outcome(Deadline.WithoutDay(recorded is null ? Standing.NotYet : standing), new Words(
                 () => [Reason.Of("Civ. Code § 8312", $"No later than {days} after the claimant knew or had reason to know that the work will not be commenced; the file does not say since when."), .. About(facts, fee, recorded)],
-                () => [new Question("Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale? (work-will-not-commence)", days.Count)]));
+                () => [new Question($"Since when do you know, or should you have known, that it will not be built: loan refused, permit lapsed, owner's letter, land for sale?{WorkKinds.WorkWillNotCommence:aside}", days.Count)]));
         }
 
         return new Outcome(Deadline.Of(recorded is null ? Deadline.StandingOf(facts.AsOf, readings, null) : standing, readings, calendar), new Words(

@@ -79,11 +79,11 @@ public static class ActionDays
         foreach (var suit in suits.Chain)
         {
             foreach (var reading in suit.Readings)
-                readings.Add(suits.Chain.Count == 1 ? reading : reading with { Name = $"{reading.Name} of the claim of {suit.Recorded}" });
+                readings.Add(suits.Chain.Count == 1 ? reading : reading with { Words = $"{reading.Words} of the claim of {suit.Recorded}" });
         }
 
         if (stayed is { } later && later > leading.LastEnd && standing is not (Standing.Kept or Standing.Done))
-            readings.Add(new Reading("if the time stood still in the bankruptcy", later));
+            readings.Add(new Reading($"if the time stood still in the bankruptcy", later));
         return readings;
     }
 }

@@ -18,7 +18,7 @@ internal static class ClaimAction
     /// <param name="recorded">The day it was recorded.</param>
     /// <param name="unsure">The recorded claims that may not count.</param>
     [Rule("Civ. Code § 8460(a)")]
-    [Rule("Code Civ. Proc. § 116.220", Since = "2024-01-01")]
+    [Rule("Code Civ. Proc. § 116.220")]
     public static Verdict Enforces(FactsAsOf facts, ActionFiled action, DaySpan filed, ClaimRecorded claim, DaySpan recorded, IReadOnlyList<ClaimRecorded> unsure)
     {
         if (filed.Latest < recorded.Earliest || !MayBeOn(action, ActionOn.Lien) || (action.Claim is { } named && !facts.Names(named, claim)))

@@ -54,7 +54,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnl
             : [Named(recorded.Earliest), Named(recorded.Latest)];
         if (!recorded.IsExact && readings[0].Day > readings[1].Day)
             Array.Reverse(readings);
-        Reading Named(LocalDate day) => Deadline.Own($"recorded on {LawText.IsoDay(day)}", facts.Numbers.LastDay(toSue, day), calendar);
+        Reading Named(LocalDate day) => Deadline.Own($"recorded on {day:iso}", facts.Numbers.LastDay(toSue, day), calendar);
 
         return Of(facts, claim, recorded, readings, unsure, calendar, toSue);
     }
@@ -143,7 +143,7 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnl
     /// While the owner is in bankruptcy the claim is not lost: the time to sue stood still (Pioneer Construction v. Global Investment (2011)
     /// 202 Cal.App.4th 161). A suit filed in the stay is void, so it is in doubt.
     /// </summary>
-    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.Opinion)]
+    [Rule("11 U.S.C. § 362(a)", Sure = Sure.Opinion)]
     private ClaimSuit InStay(FactsAsOf facts)
     {
         if (End is not null || Stay.Of(facts, PartyCapacity.Owner, Recorded.Earliest, LastEnd) is not { } stay)

@@ -62,9 +62,9 @@ internal static class CreditToSue
             }
         }
 
-        void AddAfter(CreditRecorded credit, string name, Reason reason) => AddEnd(facts.Numbers.LastDay(Number.SueAfterCredit, credit.Until), name, reason);
+        void AddAfter(CreditRecorded credit, Sentence name, Reason reason) => AddEnd(facts.Numbers.LastDay(Number.SueAfterCredit, credit.Until), name, reason);
 
-        void AddEnd(LocalDate end, string name, Reason reason)
+        void AddEnd(LocalDate end, Sentence name, Reason reason)
         {
             why.Add(reason);
             foreach (var reading in completion.Open)
@@ -73,7 +73,7 @@ internal static class CreditToSue
                 {
                     var atMost = facts.Numbers.On(Number.SueAfterCompletion, completed);
                     var wall = atMost.LastDay(completed);
-                    var of = reading.NameOn(completed);
+                    var of = reading.WordsOn(completed);
                     readings.Add(wall < end ? Deadline.Own($"{atMost.Spelled} after {of}", wall, calendar) : Deadline.Own(name, end, calendar));
                 }
             }
@@ -88,7 +88,7 @@ internal static class CreditToSue
             var year = facts.Numbers.On(Number.SueAfterCompletion, reading.On.Earliest);
             var ends = reading.On.LastDay(facts.Numbers, Number.SueAfterCompletion);
             why.Add(Reason.Of(Section,
-                $"Never later than {year.Spelled} after completion of the work; on the reading «{reading.Name}» {ends}.", reading.Why));
+                $"Never later than {year.Spelled} after completion of the work; on the reading «{reading.Words}» {ends}.", reading.Why));
         }
 
         if (completion.Open.Count == 0)
@@ -112,7 +112,7 @@ internal static class CreditToSue
             _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
         return new Outcome(Deadline.Of(standing, readings, calendar), new Words(why,
-            [new Question("Is the agreement on credit mutual and signed by the owner? It must be one of claimant and owner.")]));
+            [new Question($"Is the agreement on credit mutual and signed by the owner? It must be one of claimant and owner.")]));
     }
 
     /// <summary>The finding <c>credit.enforcement-last-day</c>, where a credit is recorded.</summary>

@@ -15,8 +15,8 @@ internal static class DebtDays
     /// lien is not lost.
     /// </summary>
     [Rule("Civ. Code § 8468(a)")]
-    [Rule("Code Civ. Proc. § 337", Since = "2019-01-01")]
-    [Rule("Code Civ. Proc. § 339", Since = "1997-01-01")]
+    [Rule("Code Civ. Proc. § 337")]
+    [Rule("Code Civ. Proc. § 339")]
     public static Finding? Finding(FactsAsOf facts, Standing right, OpenDays calendar)
     {
         if (right != Standing.Lost || facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
@@ -54,7 +54,7 @@ internal static class DebtDays
                 facts.Job.Contract.Written != true ? Reason.Of("Code Civ. Proc. § 339", $"On a contract that is not in writing: within {notInWriting.Spelled}.") : Reason.NotApplied("Code Civ. Proc. § 339", $"The contract is in writing."),
                 .. Stay.OfParty(facts, facts.Hirer, LocalDate.MinIsoValue, facts.AsOf) is { } stay ? [Reason.Of("11 U.S.C. § 362(a)", $"{stay.Debtor.Name} is or was in bankruptcy ({stay.Since}): file a claim there, and do not sue while the stay lasts.")] : Array.Empty<Reason>(),
             ],
-            facts.Job.Contract.Written is null ? () => [new Question("Is the contract in writing? (contract.written)")] : null);
+            facts.Job.Contract.Written is null ? () => [new Question($"Is the contract in writing?{HeadField.ContractWritten:aside}")] : null);
     }
 
     private static DaySpan? Filed(FactsAsOf facts)

@@ -26,7 +26,7 @@ internal static class LaterClaim
             .Finding("enforcement.later-claim-last-day", "Bring the later claim into the action",
             () =>
             [
-                Reason.Of("Civ. Code § 8460(a)", $"The claim recorded {later.Recorded} has {later.DaysToSue(facts)} of its own. Bring it into the action on the claim recorded {sued.Recorded} by a supplemental complaint by {later.FirstEnd}, and enter it (action-filed.claim); until the court has it, release nothing.", [later.Claim, sued.Claim]),
+                Reason.Of("Civ. Code § 8460(a)", $"The claim recorded {later.Recorded} has {later.DaysToSue(facts)} of its own. Bring it into the action on the claim recorded {sued.Recorded} by a supplemental complaint by {later.FirstEnd}, and enter it{ClaimKinds.ActionFiled.At("claim"):aside}; until the court has it, release nothing.", [later.Claim, sued.Claim]),
             ]);
     }
 }

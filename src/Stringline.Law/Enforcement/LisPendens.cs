@@ -37,8 +37,8 @@ internal static class LisPendens
     /// Recorded after the action was commenced. Void toward an adverse party or owner of record to whom it was not first mailed, or if no proof
     /// of that mailing was recorded with it.
     /// </summary>
-    [Rule("Code Civ. Proc. § 405.22", Since = "2004-08-16")]
-    [Rule("Code Civ. Proc. § 405.23", Since = "1993-01-01")]
+    [Rule("Code Civ. Proc. § 405.22")]
+    [Rule("Code Civ. Proc. § 405.23")]
     private static Verdict IsGood(LisPendensRecorded recorded, DaySpan filed)
     {
         if (DaySpan.Of(recorded.On) is not { } on || on.Latest < filed.Earliest || recorded.MailedFirst == false || recorded.ProofRecorded == false)
@@ -75,9 +75,9 @@ internal static class LisPendens
             if (IsGood(recorded, filed) != Verdict.Open)
                 continue;
             if (recorded.MailedFirst is null)
-                questions.Add(new Question("Was the notice of pendency mailed, registered or certified with return receipt, to every adverse party and owner before it was recorded? (lis-pendens-recorded.mailedFirst)") { Corrects = recorded });
+                questions.Add(new Question($"Was the notice of pendency mailed, registered or certified with return receipt, to every adverse party and owner before it was recorded?{ClaimKinds.LisPendensRecorded.At("mailedFirst"):aside}") { Corrects = recorded });
             if (recorded.ProofRecorded is null)
-                questions.Add(new Question("Was a proof of that mailing recorded with the notice of pendency? (lis-pendens-recorded.proofRecorded)") { Corrects = recorded });
+                questions.Add(new Question($"Was a proof of that mailing recorded with the notice of pendency?{ClaimKinds.LisPendensRecorded.At("proofRecorded"):aside}") { Corrects = recorded });
         }
 
         return questions;

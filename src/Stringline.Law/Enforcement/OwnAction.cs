@@ -93,7 +93,7 @@ internal static class OwnAction
     }
 
     /// <summary>Asks of which action it is.</summary>
-    public static IEnumerable<Question> Ask(First first, string what, string name) => first.Unnamed is { } entry
-        ? [new Question($"Of which action was it that {what}? ({name}.of)") { Corrects = entry }]
+    public static IEnumerable<Question> Ask(First first, string what, EntryKind kind) => first.Unnamed is { } entry
+        ? [new Question($"Of which action was it that {what}?{kind.At("of"):aside}") { Corrects = entry }]
         : [];
 }

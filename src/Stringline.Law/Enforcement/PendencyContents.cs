@@ -24,7 +24,7 @@ public static class PendencyContents
     /// <summary>What the notice must say and the file does not hold, in the order of the notice.</summary>
     /// <param name="action">The action; null where none is entered.</param>
     /// <param name="site">The property.</param>
-    [Rule("Code Civ. Proc. § 405.20", Since = "2004-08-16")]
+    [Rule("Code Civ. Proc. § 405.20")]
     public static IReadOnlyList<PendencyLack> Lacks(ActionFiled? action, Site site)
     {
         List<PendencyLack> lacks = [];

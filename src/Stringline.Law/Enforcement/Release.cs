@@ -79,7 +79,7 @@ public static class Release
         var beforePetition = LocalDate.Max(paid, days.LastDay(from).PlusDays(-1));
         var reading = Deadline.Own(
             asked is null
-                ? $"our target: as if the owner gave its {days.Spelled}’ notice on the day it paid"
+                ? (Sentence)$"our target: as if the owner gave its {days.Spelled}’ notice on the day it paid"
                 : $"the day before the owner may petition, {days.Spelled} after its notice",
             beforePetition, calendar);
         return Deadline.Of(Deadline.StandingOf(facts.AsOf, [reading], null, endFirm: false), [reading], calendar)

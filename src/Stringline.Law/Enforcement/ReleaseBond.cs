@@ -49,7 +49,7 @@ public static class ReleaseBond
                 .. released ? [Reason.Of("Civ. Code § 8424(a)", $"The claim has been released: the land is free of it, and no bond is called for.")] : Array.Empty<Reason>(),
             ],
             Ask = () => bond is { Amount: null } && !released
-                ? [new Question("For how much is the recorded release bond? (release-bond-recorded.amount)", Dollars: amount) { Corrects = bond }] : [],
+                ? [new Question($"For how much is the recorded release bond?{OwnerKinds.ReleaseBondRecorded.At("amount"):aside}", Dollars: amount) { Corrects = bond }] : [],
         };
     }
 
@@ -148,7 +148,7 @@ public static class ReleaseBond
                 Reason.Of("Civ. Code § 8424(c)", $"A bond of the full amount frees the land from the claim and from the action: no notice of pendency is recorded after it, and its principal and surety are named in the action."),
                 Reason.Of("Civ. Code § 8424(d)", $"Whether the {toSue} of Civ. Code § 8460 still bind a claimant whose lien was bonded before suit is not said: sue by the earlier."),
             ],
-            bond.NoticeGiven is null ? () => [new Question("On which day was notice of the release bond, with a copy, given to the claimant? (release-bond-recorded.noticeGiven)") { Corrects = bond }] : null);
+            bond.NoticeGiven is null ? () => [new Question($"On which day was notice of the release bond, with a copy, given to the claimant?{OwnerKinds.ReleaseBondRecorded.At("noticeGiven"):aside}") { Corrects = bond }] : null);
     }
 
     private static Standing StandingOf(FactsAsOf facts, ClaimSuits suits, IReadOnlyList<Reading> readings, bool endFirm)

@@ -29,7 +29,7 @@ internal static class ReleaseHearing
         var notice = facts.Numbers.On(Number.ServePetition, served.Earliest);
         var earliest = notice.LastDay(served.Earliest);
         var last = (petition.Hearing ?? earliest).PlusDays(-1);
-        Reading[] readings = [Deadline.Own(petition.Hearing is null ? "the day before the earliest hearing" : "the day before the hearing", last, calendar)];
+        Reading[] readings = [Deadline.Own(petition.Hearing is null ? (Sentence)$"the day before the earliest hearing" : $"the day before the hearing", last, calendar)];
         var ended = false;
         foreach (var end in facts.All<ActionEnded>())
             ended |= end.On.Latest >= on.Earliest;
@@ -44,8 +44,8 @@ internal static class ReleaseHearing
             ],
             () =>
             [
-                .. petition.Hearing is null ? [new Question("On which day is the petition for release heard? (release-petition-served.hearing)") { Corrects = petition }] : Array.Empty<Question>(),
-                .. petition.Manner is null ? [new Question("How was the petition for release served? (release-petition-served.manner)", byMail.Count) { Corrects = petition }] : Array.Empty<Question>(),
+                .. petition.Hearing is null ? [new Question($"On which day is the petition for release heard?{OwnerKinds.ReleasePetitionServed.At("hearing"):aside}") { Corrects = petition }] : Array.Empty<Question>(),
+                .. petition.Manner is null ? [new Question($"How was the petition for release served?{OwnerKinds.ReleasePetitionServed.At("manner"):aside}", byMail.Count) { Corrects = petition }] : Array.Empty<Question>(),
             ]);
     }
 

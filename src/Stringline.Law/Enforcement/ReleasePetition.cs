@@ -32,7 +32,7 @@ internal static class ReleasePetition
         }
 
         var first = First(facts, asked, band.Earliest.Day);
-        Reading[] readings = [Deadline.Own("the day before the owner may petition", first.PlusDays(-1), calendar)];
+        Reading[] readings = [Deadline.Own($"the day before the owner may petition", first.PlusDays(-1), calendar)];
         return Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar).Finding(id, title,
             () =>
             [
@@ -50,7 +50,7 @@ internal static class ReleasePetition
         var first = First(facts, asked, lastDayToSue);
         var days = facts.Numbers.On(Number.PetitionAfterDemand, asked?.On.Earliest ?? facts.AsOf);
         var reading = new Reading(
-            first == lastDayToSue.PlusDays(1) ? "the day after the time to sue" : $"the {days.Ordinal} day after the demand", first);
+            first == lastDayToSue.PlusDays(1) ? (Sentence)$"the day after the time to sue" : $"the {days.Ordinal} day after the demand", first);
         var hearing = facts.Numbers.On(Number.HearPetition, first);
         return new Finding
         {

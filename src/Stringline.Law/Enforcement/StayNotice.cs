@@ -8,7 +8,7 @@ namespace Stringline.Law.Enforcement;
 internal static class StayNotice
 {
     /// <summary>The finding <c>enforcement.stay-notice-last-day</c> while the owner is in bankruptcy and no action was brought before; null else.</summary>
-    [Rule("11 U.S.C. § 546(b)", Since = "1979-10-01", Sure = Sure.Opinion)]
+    [Rule("11 U.S.C. § 546(b)", Sure = Sure.Opinion)]
     public static Finding? Finding(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
     {
         if (suits.Released == Verdict.Yes || suits.Leading is not { Stay: { } stay, Standing: Standing.Open or Standing.InDoubt } leading || !stay.IsOn(facts.AsOf))

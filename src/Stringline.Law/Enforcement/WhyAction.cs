@@ -95,7 +95,7 @@ internal static class WhyAction
     private static void AfterTheLastDay(FactsAsOf facts, ClaimSuit suit, List<Reason> why, OpenDays calendar)
     {
         if (facts.AsOf > suit.LastEnd)
-            why.Add(Reason.Of("Civ. Code § 8460(b)(2)", $"The time without credit is over: lost unless the owner agrees to credit and notice of it is recorded before anyone buys or takes a security in good faith and for value, or a bankruptcy of the owner held the time (parties.bankruptSince)."));
+            why.Add(Reason.Of("Civ. Code § 8460(b)(2)", $"The time without credit is over: lost unless the owner agrees to credit and notice of it is recorded before anyone buys or takes a security in good faith and for value, or a bankruptcy of the owner held the time{HeadField.PartiesBankruptSince:aside}."));
         else if (facts.AsOf > suit.Readings[^1].Day)
             why.Add(Reason.Of("Civ. Code § 10", $"The {suit.DaysToSue(facts).Ordinal} day, {suit.Readings[^1].Day}, was closed ({calendar.WhyClosed(suit.Readings[^1].Day)}): file today, so that Civ. Code §§ 7, 10 or Code Civ. Proc. § 12a may carry it (Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253)."));
     }
@@ -107,19 +107,19 @@ internal static class WhyAction
         foreach (var suit in suits.Chain)
         {
             if (suit.Recorded.IsExact && !calendar.IsOpen(suit.Recorded.Earliest))
-                questions.Add(new Question($"The recorder is closed on {LawText.Day(suit.Recorded.Earliest)} ({calendar.WhyClosed(suit.Recorded.Earliest)}): is that the day on which the claim was recorded? (claim-recorded.on)") { Corrects = suit.Claim });
+                questions.Add(new Question($"The recorder is closed on {suit.Recorded.Earliest} ({calendar.WhyClosed(suit.Recorded.Earliest)}): is that the day on which the claim was recorded?{ClaimKinds.ClaimRecorded.At("on"):aside}") { Corrects = suit.Claim });
             if (ClaimOfLien.WhichLien.Of(facts, suit.Claim) is null)
                 questions.Add(ClaimOfLien.WhichLien.Ask(suit.Claim));
             if (suit.Action is { } unnamed && DaySpan.Of(unnamed.On) is { } filed && ClaimAction.MayBeOnAnother(facts, unnamed, filed, suits.Unsure))
-                questions.Add(new Question("Which of the recorded claims of lien does the action enforce? (action-filed.claim)") { Corrects = unnamed });
+                questions.Add(new Question($"Which of the recorded claims of lien does the action enforce?{ClaimKinds.ActionFiled.At("claim"):aside}") { Corrects = unnamed });
             if (suit.End is { How: ActionEnd.Dismissed, WithoutPrejudice: null } end)
-                questions.Add(new Question("Does the order of dismissal say expressly that it is without prejudice? (action-ended.withoutPrejudice)") { Corrects = end });
+                questions.Add(new Question($"Does the order of dismissal say expressly that it is without prejudice?{ClaimKinds.ActionEnded.At("withoutPrejudice"):aside}") { Corrects = end });
             if (suit is { Action: { Enforces.Count: 0 } action, End: null } && standing is Standing.Kept or Standing.InDoubt)
-                questions.Add(new Question("Does the action ask for foreclosure of this claim of lien? (action-filed.enforces)") { Corrects = action });
+                questions.Add(new Question($"Does the action ask for foreclosure of this claim of lien?{ClaimKinds.ActionFiled.At("enforces"):aside}") { Corrects = action });
         }
 
         if (standing == Standing.Lost && suits.Leading is { Stay: null, End: null })
-            questions.Add(new Question("Was the owner in bankruptcy on some day of the time to sue? Then the claim may not be lost. (parties.bankruptSince)"));
+            questions.Add(new Question($"Was the owner in bankruptcy on some day of the time to sue? Then the claim may not be lost.{HeadField.PartiesBankruptSince:aside}"));
         return questions;
     }
 }

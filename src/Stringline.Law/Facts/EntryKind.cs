@@ -4,7 +4,7 @@ namespace Stringline.Law.Facts;
 /// A kind of entry, described once. The reader and the writer of job files, the format's description, the forms, the words for an entry,
 /// the search and the order of weighing all come from it.
 /// </summary>
-public sealed class EntryKind
+public sealed class EntryKind : IPointer
 {
     private readonly Func<int, DayFact, Entry> blank;
 
@@ -94,6 +94,14 @@ public sealed class EntryKind
 
     /// <summary>An entry that says nothing but its place in the file and its day; a reader fills in the rest.</summary>
     public Entry Blank(int index, DayFact on) => blank(index, on);
+
+    /// <summary>One of its fields, or its day as <c>on</c>, to be pointed to.</summary>
+    public EntryField At(string field) => field == "on" || Fields.Any(own => own.Name == field)
+        ? new EntryField(this, field)
+        : throw new ArgumentException($"\"{Name}\" has no field \"{field}\".", nameof(field));
+
+    /// <summary>An entry of it that says a certain thing, to be pointed to.</summary>
+    public EntrySaying Saying(string words) => new(this, words);
 
     private Field[] Named(string[] names) => [.. names.Select(name => Fields.Single(field => field.Name == name))];
 }

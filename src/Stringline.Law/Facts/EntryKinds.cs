@@ -24,10 +24,19 @@ public static class EntryKinds
     /// <summary>The kind with that word in the job file; null where there is none.</summary>
     public static EntryKind? Find(string? name) => name is null ? null : ByName.GetValueOrDefault(name);
 
+    /// <summary>The kind of the entries of a type.</summary>
+    public static EntryKind Of<T>() where T : Entry => Kinds.ByType[typeof(T)];
+
     /// <summary>The kind of an entry.</summary>
     public static EntryKind Of(Entry entry)
     {
         ArgumentNullException.ThrowIfNull(entry);
         return entry.Kind;
+    }
+
+    // Made when a kind is first asked for by its type, and not at every start.
+    private static class Kinds
+    {
+        public static Dictionary<Type, EntryKind> ByType { get; } = All.ToDictionary(kind => kind.Blank(0, new DayFact.Unknown()).GetType());
     }
 }

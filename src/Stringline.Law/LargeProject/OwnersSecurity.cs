@@ -71,9 +71,9 @@ public static class OwnersSecurity
             ],
             Ask = () =>
             [
-                .. Applies(facts) == Verdict.Open ? (Question[])[new Question("Does the one who ordered the work hold less than the fee, as a tenant does? (work.orderedByTenant)", Dollars: amount)] : [],
-                .. facts.Job.Work.OrderedByTenant == true && price <= fee ? (Question[])[new Question($"Does the lease run for at least {lease.Text} and cover whole parcels? Then the tenant counts as owner of the fee, and nothing is owed at this price. (work.orderedByTenant)", Dollars: amount)] : [],
-                .. facts.Job.Work.SecurityExempt is null ? (Question[])[new Question($"Is it a single-family house or a housing development with a density bonus, is the owner a listed company rated investment grade or a company with a net worth above {worth.Text}, or does it own the majority of the contractor? Then no security is owed. (work.securityExempt)", Dollars: amount)] : [],
+                .. Applies(facts) == Verdict.Open ? (Question[])[new Question($"Does the one who ordered the work hold less than the fee, as a tenant does?{HeadField.WorkOrderedByTenant:aside}", Dollars: amount)] : [],
+                .. facts.Job.Work.OrderedByTenant == true && price <= fee ? (Question[])[new Question($"Does the lease run for at least {lease.Text} and cover whole parcels? Then the tenant counts as owner of the fee, and nothing is owed at this price.{HeadField.WorkOrderedByTenant:aside}", Dollars: amount)] : [],
+                .. facts.Job.Work.SecurityExempt is null ? (Question[])[new Question($"Is it a single-family house or a housing development with a density bonus, is the owner a listed company rated investment grade or a company with a net worth above {worth.Text}, or does it own the majority of the contractor? Then no security is owed.{HeadField.WorkSecurityExempt:aside}", Dollars: amount)] : [],
                 .. held is { Is: Verdict.Yes, Entry.Amount: { } whole } && whole >= shortly ? (Question[])[] : [new Question($"Is the work to be substantially completed within {shortWork} after it commences? Then {shortPercent.Text} is owed.", Dollars: shortly - amount)],
                 .. held.Asks is { } asked ? (Question[])[asked] : [],
             ],
@@ -110,8 +110,8 @@ public static class OwnersSecurity
             ],
             Questions =
             [
-                .. held.Is != Verdict.Yes && demand.Manner is null ? (Question[])[new Question("How was the demand for security given? (security-demanded.manner)") { Corrects = demand }] : [],
-                .. held.Entry is null && facts.AsOf >= first ? (Question[])[new Question("Has the owner provided the security since? Then work may no longer be suspended for want of it. (security-provided)")] : [],
+                .. held.Is != Verdict.Yes && demand.Manner is null ? (Question[])[new Question($"How was the demand for security given?{DisputeKinds.SecurityDemanded.At("manner"):aside}") { Corrects = demand }] : [],
+                .. held.Entry is null && facts.AsOf >= first ? (Question[])[new Question($"Has the owner provided the security since? Then work may no longer be suspended for want of it.{DisputeKinds.SecurityProvided:aside}")] : [],
                 .. held.Asks is { } asked ? (Question[])[asked] : [],
             ],
         };

@@ -13,8 +13,8 @@ public static class LicenseGate
     /// The answer on the license. One day without a license that the work needs bars all recovery, and the lien with it, unless a court finds that
     /// the license law was substantially complied with.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7031(a)", Since = "2021-01-01")]
-    [Rule("Bus. & Prof. Code § 7031(c)", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(a)")]
+    [Rule("Bus. & Prof. Code § 7031(c)")]
     public static Outcome Of(FactsAsOf facts) => facts.Job.Claimant.License switch
     {
         null => Exemptions.WhereTheFileIsSilent(facts.Job.Claimant),
@@ -30,7 +30,7 @@ public static class LicenseGate
                 ? NeverLicensed(facts, $"A license is needed, and the claimant never had one.")
                 : Answer(Standing.InDoubt,
                     [Reason.Of(Bar, $"A license is needed, but the file does not say on which days it was active.")],
-                    [new Question("On which days was the license active, or was there never one? Leave out days on which it was inactive. (claimant.license.active)")]);
+                    [new Question($"On which days was the license active, or was there never one? Leave out days on which it was inactive.{HeadField.ClaimantLicenseActive:aside}")]);
         }
 
         if (facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
@@ -38,7 +38,7 @@ public static class LicenseGate
             return facts.HasFurnished
                 ? Answer(Standing.InDoubt,
                     [Reason.Of(Bar, $"The license must be active on every day of the work; a day of furnishing is unknown.")],
-                    [new Question("On which day was each item furnished? (furnished)")])
+                    [new Question($"On which day was each item furnished?{WorkKinds.Furnished:aside}")])
                 : Answer(Standing.Open,
                     [Reason.Of(Bar, $"The license must be active on every day of the work; nothing has been furnished yet.")], []);
         }
@@ -56,7 +56,7 @@ public static class LicenseGate
 
     private static Outcome AfterTheLastFurnishing(FactsAsOf facts, LocalDate after, LocalDate until) => Answer(Standing.InDoubt,
         [Reason.Of(Bar, $"No license was active on {after}, and the work ended only by {until}: the license must be active at all times during the performance."), .. MoneyBack(facts)],
-        [new Question($"What was done for the job after {LawText.IsoDay(after.PlusDays(-1))}? If anything was, there was no license for it. (furnished)"), .. SubstantialCompliance(facts.Job.Claimant.License!)]);
+        [new Question($"What was done for the job after {after.PlusDays(-1):iso}? If anything was, there was no license for it.{WorkKinds.Furnished:aside}"), .. SubstantialCompliance(facts.Job.Claimant.License!)]);
 
     private static Outcome WithAGap(FactsAsOf facts, License license, ReinstatedSpans spans, DaySpan first, DaySpan last, LocalDate gap)
     {
@@ -65,7 +65,7 @@ public static class LicenseGate
             var putBackOpen = FirstUncoveredDay(spans.AtMost, first.Earliest, last.Latest) is null;
             return Answer(Standing.InDoubt,
                 [Reason.Of(Bar, $"No license was surely active on {gap}, which may be a day of the work."), .. spans.Why],
-                putBackOpen ? spans.Questions : [.. spans.Questions, new Question("On which day exactly did the work begin and end? (furnished)")]);
+                putBackOpen ? spans.Questions : [.. spans.Questions, new Question($"On which day exactly did the work begin and end?{WorkKinds.Furnished:aside}")]);
         }
 
         if (!WasLicensedBefore(license, first))
@@ -84,20 +84,20 @@ public static class LicenseGate
 
     // The first furnishing may have been as late as first.Latest, and the last as early as last.Earliest: the days between are surely within
     // the work. Where they cross, no single day is sure, but some day from the one to the other is.
-    private static string? SurelyWithout(IReadOnlyList<LicenseSpan> atMost, DaySpan first, DaySpan last)
+    private static Sentence? SurelyWithout(IReadOnlyList<LicenseSpan> atMost, DaySpan first, DaySpan last)
     {
         var (from, to) = (first.Latest, last.Earliest);
         if (from <= to)
-            return FirstUncoveredDay(atMost, from, to) is { } day ? $"{LawText.Day(day)}, a day within the work" : null;
+            return FirstUncoveredDay(atMost, from, to) is { } day ? (Sentence)$"{day}, a day within the work" : null;
         return atMost.Any(span => span.From <= from && !(span.To < to)) ? null
-            : $"any day from {LawText.Day(to)} to {LawText.Day(from)}, on one of which at least the work was done";
+            : (Sentence)$"any day from {to} to {from}, on one of which at least the work was done";
     }
 
     /// <summary>
     /// The one way out of the bar, and a narrow one: to whoever was licensed before the performance, a court may after an evidentiary hearing
     /// hold that the license law was substantially complied with.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7031(e)", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(e)")]
     private static bool WasLicensedBefore(License license, DaySpan first)
     {
         foreach (var span in license.Active)
@@ -115,12 +115,12 @@ public static class LicenseGate
 
     private static Question[] SubstantialCompliance(License license) => license.GoodFaith is not null ? [] :
     [
-        new Question("Was the claimant duly licensed in California before this work began? (claimant.license.active)"),
-        new Question("Did the claimant act reasonably and in good faith to keep the license? (claimant.license.goodFaith)"),
-        new Question("Did the claimant act promptly and in good faith to cure the lapse once it learned of it? (claimant.license.goodFaith)"),
+        new Question($"Was the claimant duly licensed in California before this work began?{HeadField.ClaimantLicenseActive:aside}"),
+        new Question($"Did the claimant act reasonably and in good faith to keep the license?{HeadField.ClaimantLicenseGoodFaith:aside}"),
+        new Question($"Did the claimant act promptly and in good faith to cure the lapse once it learned of it?{HeadField.ClaimantLicenseGoodFaith:aside}"),
     ];
 
-    private static Outcome NeverLicensed(FactsAsOf facts, FormattableString words, ReinstatedSpans? spans = null) => Answer(Standing.Lost,
+    private static Outcome NeverLicensed(FactsAsOf facts, Sentence words, ReinstatedSpans? spans = null) => Answer(Standing.Lost,
     [
         Reason.Of(Bar, words),
         .. spans?.Why ?? [],
@@ -129,7 +129,7 @@ public static class LicenseGate
     ], []);
 
     /// <summary>Whoever hired an unlicensed contractor may sue to get back all that it paid.</summary>
-    [Rule("Bus. & Prof. Code § 7031(b)", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(b)")]
     private static Reason[] MoneyBack(FactsAsOf facts)
     {
         var payments = facts.All<Paid>();
@@ -141,8 +141,8 @@ public static class LicenseGate
     /// Proof is a verified certificate of the board: that the one who sues was duly licensed in the proper class at all times. And a license is
     /// suspended by operation of law where insurance that is required is not there, even while the record shows it active.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7031(d)", Since = "2021-01-01")]
-    [Rule("Bus. & Prof. Code § 7125.2", Since = "2003-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(d)")]
+    [Rule("Bus. & Prof. Code § 7125.2")]
     private static Outcome Covered(License license, ReinstatedSpans spans, DaySpan first, DaySpan last)
     {
         var doubt = license is { SameEntity: false } or { FitsWork: false } or { InsuranceOnFile: false };
@@ -158,9 +158,9 @@ public static class LicenseGate
             ],
             () =>
             [
-                .. license.SameEntity is null ? (Question[])[new Question("Is the license held by the very person or company that made the contract and sues? (claimant.license.sameEntity)")] : [],
-                .. license.FitsWork is null ? (Question[])[new Question("Is its class proper for all the work that was done? (claimant.license.fitsWork)")] : [],
-                .. license.InsuranceOnFile is null ? (Question[])[new Question("Was a certificate of workers' compensation insurance, or a true statement that there are no employees, on file with the board on every day of the work? (claimant.license.insuranceOnFile)")] : [],
+                .. license.SameEntity is null ? (Question[])[new Question($"Is the license held by the very person or company that made the contract and sues?{HeadField.ClaimantLicenseSameEntity:aside}")] : [],
+                .. license.FitsWork is null ? (Question[])[new Question($"Is its class proper for all the work that was done?{HeadField.ClaimantLicenseFitsWork:aside}")] : [],
+                .. license.InsuranceOnFile is null ? (Question[])[new Question($"Was a certificate of workers' compensation insurance, or a true statement that there are no employees, on file with the board on every day of the work?{HeadField.ClaimantLicenseInsuranceOnFile:aside}")] : [],
             ]));
     }
 

@@ -50,14 +50,14 @@ internal sealed record ReinstatedSpans(IReadOnlyList<LicenseSpan> Surely, IReadO
         };
         why.Add(reason);
         if (span.Cause is null)
-            questions.Add(new Question($"Why had the license lapsed: was it not renewed, or was no certificate of insurance on file? The {toRenew} to put it back begin on different days. (claimant.license.active.cause)", Days: 1));
+            questions.Add(new Question($"Why had the license lapsed: was it not renewed, or was no certificate of insurance on file? The {toRenew} to put it back begin on different days.{HeadField.ClaimantLicenseActiveCause:aside}", Days: 1));
         if (span.Cause == LapseCause.Other)
-            questions.Add(new Question($"By what was the license put back for the time past? The {toRenew} are those of a renewal or of an insurance certificate. (claimant.license.active.cause)"));
+            questions.Add(new Question($"By what was the license put back for the time past? The {toRenew} are those of a renewal or of an insurance certificate.{HeadField.ClaimantLicenseActiveCause:aside}"));
         // Late only by the board's day: a renewal counts by its postmark.
         if (span is { Cause: not LapseCause.Insurance, Sent: null } && span.Reinstated > renewal)
-            questions.Add(new Question($"On which day was the renewal delivered or postmarked? By {LawText.IsoDay(renewal)} it is in time. (claimant.license.active.sent)"));
+            questions.Add(new Question($"On which day was the renewal delivered or postmarked? By {renewal:iso} it is in time.{HeadField.ClaimantLicenseActiveSent:aside}"));
         if (span is { Cause: not LapseCause.Renewal, BeyondControl: null } && span.Reinstated > certificate)
-            questions.Add(new Question("Was the registrar shown that the certificate was late for circumstances beyond the claimant's control? Then it counts all the same (Bus. & Prof. Code § 7125.1(b)). (claimant.license.active.beyondControl)"));
+            questions.Add(new Question($"Was the registrar shown that the certificate was late for circumstances beyond the claimant's control? Then it counts all the same (Bus. & Prof. Code § 7125.1(b)).{HeadField.ClaimantLicenseActiveBeyondControl:aside}"));
         return verdict;
     }
 
@@ -65,7 +65,7 @@ internal sealed record ReinstatedSpans(IReadOnlyList<LicenseSpan> Surely, IReadO
     /// A renewal is in time if it is delivered or postmarked within 90 days of the expiration, the day before the span put back; the board's own day
     /// may be later. Nothing excuses a later one.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7141.5", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7141.5")]
     private static (Verdict Verdict, Reason Why) Renewal(LicenseSpan span, NumberRow days, LocalDate last)
     {
         const string Section = "Bus. & Prof. Code § 7141.5";
@@ -85,7 +85,7 @@ internal sealed record ReinstatedSpans(IReadOnlyList<LicenseSpan> Surely, IReadO
     /// A certificate of insurance counts from its effective date if the registrar received it within 90 days after that date: American Building
     /// Innovation v. Balfour Beatty (2024) 104 Cal.App.5th 954. A later one counts upon a showing that it was late for circumstances beyond control.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7125.1", Since = "1996-01-01")]
+    [Rule("Bus. & Prof. Code § 7125.1")]
     private static (Verdict Verdict, Reason Why) Insurance(LicenseSpan span, NumberRow days, LocalDate last)
     {
         const string Section = "Bus. & Prof. Code § 7125.1(a)";
@@ -111,7 +111,7 @@ internal sealed record ReinstatedSpans(IReadOnlyList<LicenseSpan> Surely, IReadO
     private static bool MayBeRolled(LocalDate on, LocalDate last) => on <= OpenDays.Statutory.RollForwardOnAnyList(last);
 
     /// <summary>The last day of an act that the law wants done within some days moves on where it is a holiday; by which list is arguable.</summary>
-    [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
+    [Rule("Code Civ. Proc. § 12a")]
     private static (Verdict Verdict, Reason Why) OnTheRoll(string section, LicenseSpan span, NumberRow days, LocalDate on, LocalDate last) => (Verdict.Open,
         Reason.Of(section, $"The license was put back from {span.From}, and the board had what puts it back on {on}, after the {days} that ended on {last}, which was closed: they count if that moves the last day (Code Civ. Proc. § 12a)."));
 }

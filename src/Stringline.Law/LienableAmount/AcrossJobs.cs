@@ -48,7 +48,7 @@ public static class AcrossJobs
     /// <param name="received">The day on which the money was received; what is not yet known by then takes no part.</param>
     /// <param name="amount">Dollars and cents, above zero.</param>
     /// <param name="calendar">The days on which offices are closed: what the notice reaches decides what is secured.</param>
-    [Rule("Civ. Code § 1479", Since = "1872-01-01")]
+    [Rule("Civ. Code § 1479")]
     public static AppliedPayment Of(IReadOnlyList<JobFile> jobs, LocalDate received, decimal amount, OpenDays calendar)
     {
         ArgumentNullException.ThrowIfNull(jobs);

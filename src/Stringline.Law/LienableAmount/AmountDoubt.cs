@@ -1,3 +1,4 @@
+using Stringline.Law.Facts;
 using Stringline.Law.Counting;
 using Stringline.Law.Reasoning;
 
@@ -40,5 +41,5 @@ internal static class AmountDoubt
 
     // A statutory release gives up lien, stop payment notice and bond rights; the debt ends by payment or agreement only.
     private static Question WhetherGivenUp(decimal released) =>
-        new($"Was the {LawText.Money(released)} that a waiver and release takes from the claim given up by agreement, or is it still owed? (paid)", Dollars: released);
+        new($"Was the {LawText.Money(released)} that a waiver and release takes from the claim given up by agreement, or is it still owed?{MoneyKinds.Paid:aside}", Dollars: released);
 }

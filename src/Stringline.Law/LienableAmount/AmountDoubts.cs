@@ -9,7 +9,7 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
 {
     private List<Question>? questions;
 
-    private void Ask(string text, decimal? dollars, Entry? corrects = null) =>
+    private void Ask(Sentence text, decimal? dollars, Entry? corrects = null) =>
         (questions ??= []).Add(new Question(text, Dollars: dollars) { Corrects = corrects });
 
     /// <summary>The first credit of which nobody says what work it is for, so that it may belong to work within reach or to work out of it.</summary>
@@ -72,7 +72,7 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
         }
 
         if (unpaid > 0)
-            Ask("What was furnished on each side of the day that the preliminary notice reaches back to? Split the entry, with the value on each side. (furnished.amount)", unpaid, first);
+            Ask($"What was furnished on each side of the day that the preliminary notice reaches back to? Split the entry, with the value on each side.{WorkKinds.Furnished.At("amount"):aside}", unpaid, first);
         return unpaid;
     }
 
@@ -81,7 +81,7 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
     {
         if (otherwise >= demand)
             return demand;
-        Ask("For which work was the credit given? If it was for work within reach of the notice, it lowers the claim. (credited.toward)", demand - otherwise, credit);
+        Ask($"For which work was the credit given? If it was for work within reach of the notice, it lowers the claim.{MoneyKinds.Credited.At("toward"):aside}", demand - otherwise, credit);
         return otherwise;
     }
 
@@ -92,13 +92,13 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
         {
             var dollars = work.Cap is { } price ? price - Received(facts) : (decimal?)null;
             Ask(work.NotYetValued > 0
-                ? "What was the work done so far worth, or is it finished? (furnished.amount)"
-                : "What was the work worth that was furnished without a price? (furnished.amount)", dollars);
+                ? (Sentence)$"What was the work done so far worth, or is it finished?{WorkKinds.Furnished.At("amount"):aside}"
+                : $"What was the work worth that was furnished without a price?{WorkKinds.Furnished.At("amount"):aside}", dollars);
             return dollars ?? 0m;
         }
 
         if (work.Cap is { } cap && facts.HasFurnished && IsPaid() && Received(facts) is var received && cap > received && work.Priced <= received)
-            Ask($"All that is priced as furnished is paid, but the agreed price is {LawText.Money(cap)}. Was more furnished? (furnished.amount)", cap - received);
+            Ask($"All that is priced as furnished is paid, but the agreed price is {LawText.Money(cap)}. Was more furnished?{WorkKinds.Furnished.At("amount"):aside}", cap - received);
         return 0m;
     }
 }

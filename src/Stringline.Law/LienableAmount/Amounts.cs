@@ -61,7 +61,7 @@ public sealed class Amounts
     private bool HasNoLimitOfTheLienAlone() => facts.Job.Contract.ReasonableValue is null && facts.All<Change>().Count == 0;
 
     /// <summary>One who was never licensed for the work recovers nothing for it, by any road; a federal bond is no remedy of the State's that it could bar.</summary>
-    [Rule("Bus. & Prof. Code § 7031(a)", Since = "2021-01-01")]
+    [Rule("Bus. & Prof. Code § 7031(a)")]
     private Waterfall Barred(Waterfall amount)
     {
         if (license.Standing != Standing.Lost || facts.Job.Work.Kind == WorkKind.Federal || amount.AtMost == 0 && !amount.IsUnknown)

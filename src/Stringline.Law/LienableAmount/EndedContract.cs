@@ -36,12 +36,12 @@ internal readonly record struct EndedContract(ContractEnded? Entry)
         if (ValueCounts)
         {
             return reasonable is null
-                ? new Question("What was the reasonable value of the work? As the contract ended, it counts above the price too. (contract.reasonableValue)")
+                ? new Question($"What was the reasonable value of the work? As the contract ended, it counts above the price too.{HeadField.ContractReasonableValue:aside}")
                 : null;
         }
 
         return Entry is { How: ContractEnd.Breached or ContractEnd.Abandoned, ByPayer: null } && !(reasonable <= value)
-            ? new Question("Who broke or abandoned the contract? If it was the payer, the reasonable value of the work counts above the price too. (contract-ended.byPayer)", Dollars: reasonable - value) { Corrects = Entry }
+            ? new Question($"Who broke or abandoned the contract? If it was the payer, the reasonable value of the work counts above the price too.{WorkKinds.ContractEnded.At("byPayer"):aside}", Dollars: reasonable - value) { Corrects = Entry }
             : null;
     }
 

@@ -99,7 +99,7 @@ internal sealed class Application
     public decimal Excess { get; private set; }
 
     /// <summary>First what the debtor directs; what is left over goes by the order of law.</summary>
-    [Rule("Civ. Code § 1479", Since = "1872-01-01")]
+    [Rule("Civ. Code § 1479")]
     public void Pay(Paid payment)
     {
         var left = payment.Amount;
@@ -142,7 +142,7 @@ internal sealed class Application
     /// them in turn gives the same totals. What a payment on a day in doubt can have come before is not
     /// taken to be due, and on an unknown day no interest is, so that the demand is the lower.
     /// </summary>
-    [Rule("Civ. Code § 1479", Since = "1872-01-01")]
+    [Rule("Civ. Code § 1479")]
     private void ByLaw(decimal left, LocalDate? day, bool workOnly)
     {
         if (day is { } paid)

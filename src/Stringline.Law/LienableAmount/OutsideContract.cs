@@ -10,7 +10,7 @@ namespace Stringline.Law.LienableAmount;
 /// <param name="Surely">Dollars and cents of those that surely are.</param>
 /// <param name="Maybe">Those of which it is not known, each with the question.</param>
 /// <param name="Why">The reason for those that surely are.</param>
-internal sealed record OutsideContract(decimal Surely, IReadOnlyList<(Change Change, string Question)> Maybe, Reason Why)
+internal sealed record OutsideContract(decimal Surely, IReadOnlyList<(Change Change, Sentence Question)> Maybe, Reason Why)
 {
     /// <summary>Looks at every agreed extra.</summary>
     [Rule("Civ. Code § 8432(a)")]
@@ -18,7 +18,7 @@ internal sealed record OutsideContract(decimal Surely, IReadOnlyList<(Change Cha
     {
         var filed = FiledBeforeCommencement(facts);
         var surely = new List<Change>();
-        var maybe = new List<(Change, string)>();
+        var maybe = new List<(Change, Sentence)>();
         foreach (var change in facts.All<Change>())
         {
             if (!change.Agreed || change.Amount <= 0 || change.InDirectContract == true)
@@ -32,10 +32,10 @@ internal sealed record OutsideContract(decimal Surely, IReadOnlyList<(Change Cha
                     surely.Add(change);
                     break;
                 case (null, _):
-                    maybe.Add((change, "Is the extra in the direct contract, or in a modification of it? If not, and the claimant knew that before the work, the lien does not extend to it. (change.inDirectContract)"));
+                    maybe.Add((change, $"Is the extra in the direct contract, or in a modification of it? If not, and the claimant knew that before the work, the lien does not extend to it.{WorkKinds.Change.At("inDirectContract"):aside}"));
                     break;
                 case (false, null):
-                    maybe.Add((change, "Did the claimant know before the work that the extra is not in the direct contract? Then the lien does not extend to it. (change.knewOutside)"));
+                    maybe.Add((change, $"Did the claimant know before the work that the extra is not in the direct contract? Then the lien does not extend to it.{WorkKinds.Change.At("knewOutside"):aside}"));
                     break;
                 default:
                     throw new InvalidOperationException("No such case.");

@@ -58,7 +58,7 @@ internal static class Released
         return atMost <= surely ? amount : amount with
         {
             AtLeast = Math.Max(0m, amount.AtLeast - (atMost - surely)),
-            Questions = [.. amount.Questions, new Question("How far does the waiver and release reach? What is open is asked beside it.", Dollars: atMost - surely)],
+            Questions = [.. amount.Questions, new Question($"How far does the waiver and release reach? What is open is asked beside it.", Dollars: atMost - surely)],
         };
     }
 

@@ -73,7 +73,7 @@ internal sealed record RemedyLaw
     private static RemedyLaw PublicBond { get; } = Plain("Civ. Code § 9554(c)") with { Reach = "Civ. Code § 9304", WaiversBind = true };
 
     /// <summary>What is unpaid; nothing of the Civil Code limits it.</summary>
-    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(1)", Sure = Sure.FromMemory)]
     private static RemedyLaw Federal { get; } = Plain("40 U.S.C. § 3133(b)(1)", "40 U.S.C. § 3133(b)(1)") with { WaiversBind = true };
 
     /// <summary>The lesser of fee and reasonable value, less deposits and payments. Of the notices and waiver forms none applies (Civ. Code § 8308(a)).</summary>
@@ -81,12 +81,12 @@ internal sealed record RemedyLaw
     private static RemedyLaw DesignLien { get; } = Plain("Civ. Code § 8302(b)") with { ValueLimits = true };
 
     /// <summary>What is due by the terms of the contract. A statutory release gives up remedies, not the debt (Civ. Code §§ 8132-8138).</summary>
-    [Rule("Civ. Code § 3302", Since = "1872-01-01", Sure = Sure.FromMemory)]
+    [Rule("Civ. Code § 3302", Sure = Sure.FromMemory)]
     private static RemedyLaw Debt { get; } = Plain("Civ. Code § 3302");
 
     private static RemedyLaw DebtUnderFederal { get; } = Federal with { WaiversBind = false };
 
-    [Rule("41 U.S.C. § 7103", Since = "2011-01-04", Sure = Sure.FromMemory)]
+    [Rule("41 U.S.C. § 7103", Sure = Sure.FromMemory)]
     private static RemedyLaw DebtOfTheUnitedStates { get; } = Plain("41 U.S.C. § 7103", "41 U.S.C. § 7103");
 
     /// <summary>The law of a remedy on this work; null where this claimant has no such remedy on work of this kind.</summary>

@@ -48,7 +48,7 @@ internal static class WaiverBinding
     }
 
     /// <summary>A waiver of the right to sue on the federal bond is void unless executed after the claimant has furnished labor or material.</summary>
-    [Rule("40 U.S.C. § 3133(c)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(c)", Sure = Sure.FromMemory)]
     internal static Verdict AfterFurnishing(FactsAsOf facts, Waived waiver)
     {
         if (!facts.HasFurnished)

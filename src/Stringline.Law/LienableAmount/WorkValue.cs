@@ -57,7 +57,7 @@ internal sealed class WorkValue
     public int PriceSteps { get; }
 
     /// <summary>Changes of which it is not known whether they are outside the direct contract, each with the question.</summary>
-    public IReadOnlyList<(Change Change, string Question)> MaybeOutside { get; private set; } = [];
+    public IReadOnlyList<(Change Change, Sentence Question)> MaybeOutside { get; private set; } = [];
 
     /// <summary>What would raise the value above the price; null where nothing would.</summary>
     public Question? ValueQuestion { get; private set; }

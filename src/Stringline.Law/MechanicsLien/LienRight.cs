@@ -81,7 +81,7 @@ public static class LienRight
             if (releases.Any(r => r.Satisfied is null))
             {
                 standing = Worse(standing, Standing.InDoubt, isEnforcement: false);
-                questions.Add(new Question("Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim for the same work stands."));
+                questions.Add(new Question($"Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim for the same work stands."));
             }
 
             why.Add(Reason.Of("Civ. Code § 8490", $"An earlier claim was released. The release of a claim does not end the right (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435), unless it says that the debt is satisfied (Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558).", [.. releases]));
@@ -135,13 +135,13 @@ public static class LienRight
         if (right.Standing == Standing.Done)
             obstacles.Add(Reason.Of("Civ. Code § 8490", $"The claim has been released.", [.. right.Why]));
         if (reach is { Kind: ReachKind.NotGiven } && notice is not null)
-            obstacles.Add(Reason.Of("Civ. Code § 8200(c)", $"Preliminary notice is a condition of the lien, and the file shows none given to everyone it is due to. Give it first and enter it (notice-given).", [.. notice.Why]));
+            obstacles.Add(Reason.Of("Civ. Code § 8200(c)", $"Preliminary notice is a condition of the lien, and the file shows none given to everyone it is due to. Give it first and enter it{NoticeKinds.NoticeGiven:aside}.", [.. notice.Why]));
         if (firstDay is { Day: null })
-            obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show what was furnished and when. Enter it (furnished)."));
+            obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show what was furnished and when. Enter it{WorkKinds.Furnished:aside}."));
         else if (firstDay is { Ceased: Verdict.Open })
-            obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show that the claimant has ceased to provide work, and a claim recorded too early is void. Enter furnishing-ended.", [.. firstDay.Why]));
+            obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show that the claimant has ceased to provide work, and a claim recorded too early is void. Enter {WorkKinds.FurnishingEnded}.", [.. firstDay.Why]));
         if (amount.IsUnknown)
-            obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The file does not say what the work done so far was worth, and a claim states its amount. Enter it (furnished.amount)."));
+            obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The file does not say what the work done so far was worth, and a claim states its amount. Enter it{WorkKinds.Furnished.At("amount"):aside}."));
         else if (amount.Demand <= 0)
             obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The demand after all just credits and offsets is {amount.Demand}; a claim needs a positive one."));
         return obstacles;

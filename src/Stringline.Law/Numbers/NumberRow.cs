@@ -28,6 +28,9 @@ public sealed record NumberRow(
     /// <summary>Its place in a row: <c>ninetieth</c>.</summary>
     public string Ordinal { get; } = NumberWords.Ordinal(Value);
 
+    /// <summary>The number with the days on which it governs: <c>45 days from 2017-01-01 through 2026-12-31</c>.</summary>
+    public string Governing => $"{Text} from {LawText.IsoDay(From)}{(Until is { } until ? $" through {LawText.IsoDay(until)}" : "")}";
+
     /// <summary>The last day of the period, included and not rolled. The day that it runs from is not counted.</summary>
     /// <param name="from">The day that it runs from.</param>
     /// <exception cref="InvalidOperationException">It is no period of the calendar.</exception>

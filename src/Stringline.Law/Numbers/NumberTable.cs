@@ -108,6 +108,9 @@ public sealed class NumberTable
     /// <summary>The versions of a number, earliest first.</summary>
     public IReadOnlyList<NumberRow> Of(Number id) => versions[(int)id];
 
+    /// <summary>Every version of the numbers that a section fixes, in the order of the numbers.</summary>
+    public IEnumerable<NumberRow> OfSection(string section) => versions.SelectMany(of => of).Where(row => row.Section == section);
+
     private static NumberRow Row(IReadOnlyList<string> cells, int number, Dictionary<string, int> ids)
     {
         if (!ids.TryGetValue(cells[0], out var id))

@@ -57,7 +57,7 @@ internal static class ActionOnBond
         (facts.LastFurnished ?? facts.FirstFurnished) is { } worked ? StayedSuit.Of(facts, BondServed.Sureties(facts), worked.Earliest, readings) : null;
 
     /// <summary>What is said of a bankruptcy of the surety, and of the principal, whom no action need name.</summary>
-    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.FromMemory)]
+    [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
     public static IEnumerable<Reason> WhyStayed(FactsAsOf facts, StayedSuit? stay, Standing standing)
     {
         if (stay is not null && standing != Standing.Done)
@@ -95,7 +95,7 @@ internal static class ActionOnBond
     }
 
     /// <summary>An action on the federal bond lies in the federal district court, and a small claims court is none.</summary>
-    [Rule("40 U.S.C. § 3133(b)(3)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(3)", Sure = Sure.FromMemory)]
     public static bool IsInTheWrongCourt(FactsAsOf facts, ActionFiled action) => action.SmallClaims && facts.Job.Work.Kind == WorkKind.Federal;
 
     /// <summary>What is said of the actions.</summary>
@@ -127,11 +127,11 @@ internal static class ActionOnBond
             if (!MayBeOnBond(action))
                 continue;
             if (action.Enforces.Count == 0)
-                yield return new Question("Is the action on the payment bond too? (action-filed.enforces)") { Corrects = action };
+                yield return new Question($"Is the action on the payment bond too?{ClaimKinds.ActionFiled.At("enforces"):aside}") { Corrects = action };
             if (OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end && !surely)
-                yield return new Question("Which action was it that ended? (action-ended.of)") { Corrects = end };
+                yield return new Question($"Which action was it that ended?{ClaimKinds.ActionEnded.At("of"):aside}") { Corrects = end };
             if (action.Against.Count == 0)
-                yield return new Question("Was the surety on the payment bond sued? (action-filed.against)") { Corrects = action };
+                yield return new Question($"Was the surety on the payment bond sued?{ClaimKinds.ActionFiled.At("against"):aside}") { Corrects = action };
         }
     }
 }

@@ -35,7 +35,7 @@ internal sealed record BondNoticeNeed(Reason? NotNeeded, Standing AfterIt, Reaso
     }
 
     private static Reason Missed(Reach reach, BondLaw law) => reach.Missing.Count == 0
-        ? Reason.Of(law.Preliminary, $"The preliminary notice may not count toward everyone to whom it is due (see preliminary-notice.last-day). This notice makes that good.")
+        ? Reason.Of(law.Preliminary, $"The preliminary notice may not count toward everyone to whom it is due{new FindingId("preliminary-notice.last-day"):see}. This notice makes that good.")
         : Reason.Of(law.Preliminary, $"The preliminary notice missed the {string.Join(" and the ", reach.Missing.Select(m => m.Words))}. The section asks the one provided in its chapter, to all to whom it is due; this notice makes that good. Whether the gap is fatal to the claim on the bond is open.");
 }
 
@@ -97,7 +97,7 @@ internal static class BondNotice
         {
             var last = facts.Numbers.LastDay(law.FromNotice, notice.Recorded);
             if (last < end)
-                readings.Add(Deadline.Own(notice.Name, last, calendar));
+                readings.Add(Deadline.Own(notice.Words, last, calendar));
         }
     }
 
@@ -170,7 +170,7 @@ internal static class BondNotice
 
         if (shortened)
             return;
-        var name = reading.NameOn(completed);
+        var name = reading.WordsOn(completed);
         var days = facts.Numbers.On(law.FromCompletion, completed);
         var plain = days.LastDay(completed);
         readings.Add(Deadline.Own($"{days.Text} after {name}", plain, calendar));
@@ -182,7 +182,7 @@ internal static class BondNotice
     {
         var days = facts.Numbers.On(law.FromNotice, recorded);
         var last = days.LastDay(recorded);
-        var reading = Deadline.Own($"{days.Text} after the {notice.Words} of {LawText.IsoDay(recorded)}", last, calendar);
+        var reading = Deadline.Own($"{days.Text} after the {notice.Words} of {recorded:iso}", last, calendar);
         if (readings.Contains(reading))
             return;
         readings.Add(reading);
@@ -201,5 +201,5 @@ internal static class BondNotice
 
     private static IEnumerable<Question> LateRoadQuestion(FactsAsOf facts) => !MayHaveSuchACustomer(facts)
         ? []
-        : [new Question($"Has {facts.Hirer?.Name ?? "the claimant's customer"} a direct contract with the contractor, and was it paid its undisputed progress payments, or terminated pursuant to the contract and paid to that day? Then the late bond notice may be closed. (hirer-paid)")];
+        : [new Question($"Has {facts.Hirer?.Name ?? "the claimant's customer"} a direct contract with the contractor, and was it paid its undisputed progress payments, or terminated pursuant to the contract and paid to that day? Then the late bond notice may be closed.{MoneyKinds.HirerPaid:aside}")];
 }

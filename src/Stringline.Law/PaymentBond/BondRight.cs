@@ -112,9 +112,9 @@ internal sealed record BondRight(Verdict Has, IReadOnlyList<Reason> Why, IReadOn
         return why is null ? Whole : new BondRight(has, why, noneKnown ? [AskBond] : [], isState);
     }
 
-    private static readonly Question AskPrincipal = new("Whose bond is it: the owner's, a direct contractor's or a subcontractor's? Its principal must be given the notice. (paymentBond.principal)");
+    private static readonly Question AskPrincipal = new($"Whose bond is it: the owner's, a direct contractor's or a subcontractor's? Its principal must be given the notice.{HeadField.WorkPaymentBondPrincipal:aside}");
 
-    private static readonly Question AskHirer = new("Who hired the claimant? If it was a contractor and not the owner or public entity, the bond answers for its work. (claimant.hiredBy)");
+    private static readonly Question AskHirer = new($"Who hired the claimant? If it was a contractor and not the owner or public entity, the bond answers for its work.{HeadField.ClaimantHiredBy:aside}");
 
-    private static readonly Question AskBond = new("Is there a payment bond? Ask the public entity for a copy. (work.paymentBond)");
+    private static readonly Question AskBond = new($"Is there a payment bond? Ask the public entity for a copy.{HeadField.WorkPaymentBond:aside}");
 }

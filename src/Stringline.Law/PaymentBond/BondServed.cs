@@ -118,7 +118,7 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         var (sureties, principals) = (Sureties(facts), Principals(facts));
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
-            var given = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is { } on ? on.ToString() : "on a day unknown";
+            var given = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is { } on ? (Sentence)$"{on}" : $"on a day unknown";
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
             if (!HasGoodManner(paper))
                 yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper);
@@ -151,24 +151,24 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
             if (paper.Manner is null)
-                yield return new Question("How was the notice to surety and principal given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (bond-notice-given.manner)") { Corrects = paper };
+                yield return new Question($"How was the notice to surety and principal given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none.{NoticeKinds.BondNoticeGiven.At("manner"):aside}") { Corrects = paper };
             foreach (var principal in Principals(facts))
             {
                 if (!paper.To.Contains(principal.Id) || Tried(facts, paper, principal) != Verdict.Open)
                     continue;
-                yield return new Question("How often was it tried to hand the notice to surety and principal over before it was left, each time on another day and at another hour? (bond-notice-given.tries)") { Corrects = paper };
+                yield return new Question($"How often was it tried to hand the notice to surety and principal over before it was left, each time on another day and at another hour?{NoticeKinds.BondNoticeGiven.At("tries"):aside}") { Corrects = paper };
                 if (LeftAndMailed.IsNaturalPerson(principal) is null)
-                    yield return new Question("Is the principal to whom the notice was left and mailed a natural person? Then delivery by hand must have been tried before. (parties.naturalPerson)");
+                    yield return new Question($"Is the principal to whom the notice was left and mailed a natural person? Then delivery by hand must have been tried before.{HeadField.PartiesNaturalPerson:aside}");
                 break;
             }
 
             if (paper is { Manner: Manner.Substituted, Mailed: null })
-                yield return new Question($"On which day was the notice to surety and principal mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later. (bond-notice-given.mailed)") { Corrects = paper };
+                yield return new Question($"On which day was the notice to surety and principal mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.BondNoticeGiven.At("mailed"):aside}") { Corrects = paper };
         }
 
         if (facts.Job.Work.Kind == WorkKind.Private && facts.Job.Work.PaymentBond?.Principal is null)
-            yield return new Question("Who is the principal of the bond: the owner, the direct contractor or a subcontractor? Until it is known, send the notice to the surety and to each of them. (paymentBond.principal)");
+            yield return new Question($"Who is the principal of the bond: the owner, the direct contractor or a subcontractor? Until it is known, send the notice to the surety and to each of them.{HeadField.WorkPaymentBondPrincipal:aside}");
         if (Sureties(facts).Count == 0)
-            yield return new Question("Who is the surety on the payment bond? (paymentBond.surety)");
+            yield return new Question($"Who is the surety on the payment bond?{HeadField.WorkPaymentBondSurety:aside}");
     }
 }

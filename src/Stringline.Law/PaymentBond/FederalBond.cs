@@ -78,7 +78,7 @@ public static class FederalBond
     }
 
     /// <summary>What is unpaid; where only a notice before the last delivery was given, what had been furnished by then.</summary>
-    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
+    [Rule("40 U.S.C. § 3133(b)(1)")]
     private static Finding Amount(FactsAsOf facts, decimal demand, DaySpan? early)
     {
         var after = 0m;
@@ -101,7 +101,7 @@ public static class FederalBond
     }
 
     /// <summary>The bond protects those who furnish labor or material to the prime contractor, not the prime contractor itself.</summary>
-    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
+    [Rule("40 U.S.C. § 3133(b)(1)")]
     private static Finding? NotForPrimeContractor(FactsAsOf facts) => facts.Job.Claimant.Role != ClaimantRole.DirectContractor ? null : new Finding
     {
         Id = "federal-bond.action-last-day",
@@ -110,7 +110,7 @@ public static class FederalBond
         Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The bond is the prime contractor's own and no remedy for it; its claim is against the United States under the contract (41 U.S.C. § 7103, from memory).")],
     };
 
-    private static List<Reading> Readings(FactsAsOf facts, DaySpan last, string name, Number number, OpenDays calendar) => last.IsExact
+    private static List<Reading> Readings(FactsAsOf facts, DaySpan last, Sentence name, Number number, OpenDays calendar) => last.IsExact
         ? [Deadline.Own(name, facts.Numbers.LastDay(number, last.Earliest), calendar)]
         :
         [
@@ -118,14 +118,14 @@ public static class FederalBond
             Deadline.Own($"{name} on its latest day", facts.Numbers.LastDay(number, last.Latest), calendar),
         ];
 
-    [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(2)", Sure = Sure.FromMemory)]
     private static Finding NoNotice(OpenDays calendar) => Deadline.WithoutDay(Standing.Kept)
         .Finding("federal-bond.notice-last-day", "Notice to the prime contractor",
         [Reason.Of("40 U.S.C. § 3133(b)(2)", $"The claimant has a contract with the prime contractor, so no notice to it is needed.")]);
 
-    [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
-    [Rule("40 U.S.C. § 3133(b)(1)", Since = "2002-08-21")]
-    [Rule("40 U.S.C. § 3133(b)(4)", Since = "2002-08-21")]
+    [Rule("40 U.S.C. § 3133(b)(2)", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(1)")]
+    [Rule("40 U.S.C. § 3133(b)(4)")]
     private static Finding LastDayOfNotice(FactsAsOf facts, DaySpan last, FederalNotice notice, OpenDays calendar)
     {
         var days = facts.Numbers.On(Number.FederalBondNotice, last.Earliest);
@@ -137,7 +137,7 @@ public static class FederalBond
                 .. notice.Why,
             ],
             [
-                .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub ? (Question[])[new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside the bond. (parties.worksUnder)")] : [],
+                .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub ? (Question[])[new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside the bond.{HeadField.PartiesWorksUnder:aside}")] : [],
                 .. notice.Questions,
             ]);
     }

@@ -38,7 +38,7 @@ internal sealed class FederalNotice
     public IReadOnlyList<Question> Questions { get; }
 
     /// <summary>The notices of the file, weighed.</summary>
-    [Rule("40 U.S.C. § 3133(b)(2)", Since = "2002-08-21", Sure = Sure.FromMemory)]
+    [Rule("40 U.S.C. § 3133(b)(2)", Sure = Sure.FromMemory)]
     public static FederalNotice Of(FactsAsOf facts, DaySpan last, OpenDays calendar)
     {
         DaySpan? given = null, early = null;
@@ -94,10 +94,10 @@ internal sealed class FederalNotice
     private static Question Ask(FactsAsOf facts, BondNoticeGiven doubted)
     {
         if (doubted.On is DayFact.Unknown)
-            return new Question("On which day was the notice given to the prime contractor? (bond-notice-given.on)") { Corrects = doubted };
+            return new Question($"On which day was the notice given to the prime contractor?{NoticeKinds.BondNoticeGiven.At("on"):aside}") { Corrects = doubted };
         return ReachesThePrime(facts, doubted) == Verdict.Open
-            ? new Question($"Under which prime contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work? (parties.worksUnder)")
-            : new Question("Did the prime contractor receive the notice, and can a third party's paper show it? (bond-notice-given.manner)") { Corrects = doubted };
+            ? new Question($"Under which prime contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work?{HeadField.PartiesWorksUnder:aside}")
+            : new Question($"Did the prime contractor receive the notice, and can a third party's paper show it?{NoticeKinds.BondNoticeGiven.At("manner"):aside}") { Corrects = doubted };
     }
 
     // It goes to the contractor under which the work was done: of several of whom that is not known, to each.

@@ -73,7 +73,7 @@ public static class PrivatePaymentBond
             // A completion in doubt on both sides of the recording gives the four years on one side and the six months on the other.
             foreach (var completed in CandidateDays.AroundDay(reading.On, recorded))
             {
-                var name = reading.NameOn(completed);
+                var name = reading.WordsOn(completed);
                 if (recorded is not { } day || day <= completed)
                 {
                     var months = facts.Numbers.On(Number.SueOnBond, completed);
@@ -121,7 +121,7 @@ public static class PrivatePaymentBond
             new Words(() => why, () =>
             [
                 .. right.Questions, .. ActionOnBond.Questions(facts), .. notice.Standing == Standing.Lost ? [] : ActionOnBond.AskStay(stayed, standing),
-                .. recorded is null ? (Question[])[new Question("On which day was the payment bond recorded? (paymentBond.recorded)")] : [],
+                .. recorded is null ? (Question[])[new Question($"On which day was the payment bond recorded?{HeadField.WorkPaymentBondRecorded:aside}")] : [],
             ]));
     }
 }

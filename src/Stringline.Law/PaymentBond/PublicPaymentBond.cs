@@ -46,8 +46,8 @@ public static class PublicPaymentBond
             return null;
         var standing = firstDay is not { } first ? Standing.NotYet : facts.AsOf >= first.Latest ? Standing.Open : facts.AsOf >= first.Earliest ? Standing.InDoubt : Standing.NotYet;
         IReadOnlyList<Reading> readings = firstDay is not { } day ? []
-            : day.IsExact ? [new Reading("the day after the claimant ceased to provide work", day.Earliest)]
-            : [new Reading("ceased on the earliest day", day.Earliest), new Reading("ceased on the latest day", day.Latest)];
+            : day.IsExact ? [new Reading($"the day after the claimant ceased to provide work", day.Earliest)]
+            : [new Reading($"ceased on the earliest day", day.Earliest), new Reading($"ceased on the latest day", day.Latest)];
         return new Finding
         {
             Id = "payment-bond.action-first-day",
@@ -58,7 +58,7 @@ public static class PublicPaymentBond
             Explain = () => firstDay is { } from
                 ? [.. right.Why, Reason.Of("Civ. Code § 9558", $"The action may be brought at any time after the claimant ceases to provide work: from {from.Latest}.")]
                 : [.. right.Why, Reason.Of("Civ. Code § 9558", $"The action may be brought at any time after the claimant ceases to provide work; the file does not say that it has.")],
-            Ask = () => firstDay is null ? [new Question("Has the claimant ceased to provide work? (furnishing-ended)")] : [],
+            Ask = () => firstDay is null ? [new Question($"Has the claimant ceased to provide work?{WorkKinds.FurnishingEnded:aside}")] : [],
         };
     }
 
@@ -69,7 +69,7 @@ public static class PublicPaymentBond
     {
         var readings = new List<Reading>();
         foreach (var reading in stopPayment.Readings)
-            readings.AddRange(Deadline.Months(reading.Name, reading.Day, facts.Numbers.On(Number.SueOnPublicBond, reading.Day), calendar));
+            readings.AddRange(Deadline.Months(reading.Words, reading.Day, facts.Numbers.On(Number.SueOnPublicBond, reading.Day), calendar));
         // While the claimant still provides work any action is early; what was furnished last shows no end.
         var from = firstDay ?? facts.LastFurnished?.Plus(1);
         var stayed = stay = ActionOnBond.StayOf(facts, readings);
@@ -87,7 +87,7 @@ public static class PublicPaymentBond
             if (notice.Standing == Standing.Lost)
                 why.Add(Reason.Of("Civ. Code § 9560(a)", $"The bond is enforced by one who gave preliminary notice or notice to surety and principal, and neither was given in time.", [.. notice.Why]));
             foreach (var reading in stopPayment.Readings)
-                why.Add(Reason.Of("Civ. Code § 9558", $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action is brought within {facts.Numbers.On(Number.SueOnPublicBond, reading.Day).Spelled} after it."));
+                why.Add(Reason.Of("Civ. Code § 9558", $"On the reading «{reading.Words}» the time to give a stop payment notice ends {reading.Day}; the action is brought within {facts.Numbers.On(Number.SueOnPublicBond, reading.Day).Spelled} after it."));
             if (readings.Count == 0)
                 why.Add(Reason.Of("Civ. Code § 9558", $"{LawText.Capital(facts.Numbers.On(Number.SueOnPublicBond, facts.AsOf).Spelled)} after the time to give a stop payment notice ends; that time does not run yet."));
             why.AddRange(ActionOnBond.Why(facts, BondLaw.Public, from));

@@ -43,7 +43,7 @@ public static class BackPlan
 
     private static Finding Step(string id, string title, LocalDate day, LocalDate asOf, Func<IReadOnlyList<Reason>> explain)
     {
-        var reading = new Reading("counted back from the act-by day", day);
+        var reading = new Reading($"counted back from the act-by day", day);
         return new Finding
         {
             Id = id,

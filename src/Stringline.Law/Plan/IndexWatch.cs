@@ -59,7 +59,7 @@ public static class IndexWatch
     {
         var search = IndexSearches.LeastLate(facts);
         var next = search?.On.Earliest is { } searched ? NextSearch(searched, window.Days, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
-        var reading = new Reading(search is null ? "no search yet" : "after the last search", next);
+        var reading = new Reading(search is null ? (Sentence)$"no search yet" : $"after the last search", next);
         return new Finding
         {
             Id = Id,

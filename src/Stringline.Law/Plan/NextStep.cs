@@ -19,6 +19,6 @@ public sealed record NextStep(string Finding, string Do, LocalDate ActBy, Standi
     /// <summary>What is left of the right where its planned day is past; null where it is not.</summary>
     public Outlook? Outlook { get; init; }
 
-    /// <summary>The earliest reading's name, which sets the day.</summary>
-    public string? Reading { get; init; }
+    /// <summary>The earliest reading, which sets the day.</summary>
+    public Reading? Reading { get; init; }
 }

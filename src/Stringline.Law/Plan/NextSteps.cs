@@ -77,7 +77,7 @@ public static class NextSteps
                 {
                     steps.Add(new NextStep(Watching, finding.Title, actBy, finding.Standing, Watch: true)
                     {
-                        Reading = finding.Band?.Earliest.Name, Outlook = Outlook.Of(finding, asOf),
+                        Reading = finding.Band?.Earliest, Outlook = Outlook.Of(finding, asOf),
                     });
                 }
             }
@@ -90,7 +90,7 @@ public static class NextSteps
                     {
                         AtStake = owed,
                         Stakes = new Stakes(amounts?.Owed, owed, amounts?.AgreedPrice),
-                        Reading = finding.Band?.Earliest.Name,
+                        Reading = finding.Band?.Earliest,
                         Outlook = Outlook.Of(finding, asOf),
                     });
                 }

@@ -1,4 +1,3 @@
-using Stringline.Law.Counting;
 using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.StopPaymentNotice;
@@ -114,7 +113,7 @@ public sealed record Outlook(Chance Chance, string Text)
         _ => null,
     };
 
-    private static Outlook Said(Chance chance, FormattableString text) => new(chance, Write(text));
+    private static Outlook Said(Chance chance, Sentence text) => new(chance, Write(text));
 
-    private static string Write(FormattableString text) => text.ToString(LawText.Instance);
+    private static string Write(Sentence text) => text.ToString();
 }

@@ -1,4 +1,4 @@
-using Stringline.Law.Counting;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Plan;
 
@@ -32,5 +32,5 @@ public sealed record Stakes(decimal? Owed, decimal? Saves, decimal? AgreedPrice)
         _ => Write($"owed {owed}; a notice mailed today reaches {saves} of it, and all later deliveries"),
     };
 
-    private static string Write(FormattableString text) => text.ToString(LawText.Instance);
+    private static string Write(Sentence text) => text.ToString();
 }

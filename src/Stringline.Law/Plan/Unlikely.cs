@@ -1,3 +1,4 @@
+using Stringline.Law.Reasoning;
 using Stringline.Law.Facts;
 using Stringline.Law.Counting;
 
@@ -169,5 +170,5 @@ public sealed class Unlikely
         ? Write($"{day} is more than {FarBackYears} years back.")
         : null;
 
-    private static string Write(FormattableString text) => text.ToString(LawText.Instance);
+    private static string Write(Sentence text) => text.ToString();
 }

@@ -62,6 +62,6 @@ internal static class Duties
                 return Reason.Of("Civ. Code § 8214", $"The preliminary notice was filed with the county recorder {on}, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time; go on searching the index. The recorder may destroy it after {kept}.", [filed]);
         }
 
-        return Reason.Of("Civ. Code § 8214", $"A preliminary notice that was given may be filed with the county recorder, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time and tells nobody; it is a cheap second guard beside the search of the index. Enter it when filed (notice-filed).");
+        return Reason.Of("Civ. Code § 8214", $"A preliminary notice that was given may be filed with the county recorder, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time and tells nobody; it is a cheap second guard beside the search of the index. Enter it when filed{NoticeKinds.NoticeFiled:aside}.");
     }
 }

@@ -37,7 +37,7 @@ public static class EstimateDoubt
                     $"The notice states an estimate of {n.Estimate!.Value}, and the price or the claim is {price}. An estimate is good if it was worked out from what was known of the work, however wrong it proved; a stock figure makes the notice bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445).",
                     [n])),
             ],
-            [new Question("How was the estimate in the preliminary notice reached? Keep the paper that shows it. (notice-given.estimateBasis)", Dollars: demand) { Corrects = doubted[0] }]));
+            [new Question($"How was the estimate in the preliminary notice reached? Keep the paper that shows it.{NoticeKinds.NoticeGiven.At("estimateBasis"):aside}", Dollars: demand) { Corrects = doubted[0] }]));
     }
 
     /// <summary>What the finding is called.</summary>

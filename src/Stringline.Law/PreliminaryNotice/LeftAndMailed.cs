@@ -28,8 +28,8 @@ public static class LeftAndMailed
     /// 2027 two or three tries at a proper place were enough (Bein v. Brechtel-Jochim (1992) 6 Cal.App.4th 1387, from memory); since then three
     /// days, three times (Stats. 2025 ch. 563 §§ 4, 5).
     /// </summary>
-    [Rule("Code Civ. Proc. § 415.20(b)", Since = "1969-07-01", Until = "2026-12-31", Sure = Sure.FromMemory)]
-    [Rule("Code Civ. Proc. § 415.20(b)(2)", Since = "2027-01-01")]
+    [Rule("Code Civ. Proc. § 415.20(b)", Sure = Sure.FromMemory)]
+    [Rule("Code Civ. Proc. § 415.20(b)(2)")]
     public static NumberRow TriesAsked(NumberTable numbers, DayFact on) => numbers.On(Number.TriesToDeliver, on.Latest ?? LocalDate.MinIsoValue);
 
     /// <summary>The section that asks for the tries.</summary>

@@ -104,7 +104,7 @@ internal static class NoticeReasons
         Total.Of(facts.Furnished, f => each.CertainlyCovers(f.On.Earliest) ? 0m : f.Amount ?? 0m);
 
     private static IEnumerable<Reason> NotYetKnown(FactsAsOf facts) => Recipients.NotYetKnown(facts).Select(lender => Reason.NotApplied(
-        "Civ. Code § 8200(a)(3)", $"{lender.Name} was not of record, and not known, before {lender.KnownSince!.Value}, later than the first day of the claimant's work: notice to it is no condition of the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). Give it all the same (see preliminary-notice.later-lender)."));
+        "Civ. Code § 8200(a)(3)", $"{lender.Name} was not of record, and not known, before {lender.KnownSince!.Value}, later than the first day of the claimant's work: notice to it is no condition of the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). Give it all the same{new FindingId("preliminary-notice.later-lender"):see}."));
 
     private static IEnumerable<Reason> LenderSearches(FactsAsOf facts)
     {
@@ -157,11 +157,11 @@ internal static class NoticeReasons
         }
 
         if (facts.HasFurnished && facts.FirstFurnished is null)
-            questions.Add(new Question("On which day did the claimant first furnish work?"));
+            questions.Add(new Question($"On which day did the claimant first furnish work?"));
         if (time.CommencementUnknown && !reach.GivenToAll)
-            questions.Add(new Question($"On which day did the work commence at the site? A design professional's notice within {facts.Numbers.On(Number.NoticeAfterCommencement, facts.AsOf)} after that covers all its design services; if it has not commenced, give the notice now. (work.commenced)", Dollars: HangsOnCommencement(facts, reach)));
+            questions.Add(new Question($"On which day did the work commence at the site? A design professional's notice within {facts.Numbers.On(Number.NoticeAfterCommencement, facts.AsOf)} after that covers all its design services; if it has not commenced, give the notice now.{HeadField.WorkCommenced:aside}", Dollars: HangsOnCommencement(facts, reach)));
         if (facts.Hirer is { Capacity: PartyCapacity.Subcontractor })
-            questions.Add(new Question("Did the claimant work under contracts with more than one subcontractor? Each needs a notice of its own (Civ. Code § 8206(b)); keep a job file for each."));
+            questions.Add(new Question($"Did the claimant work under contracts with more than one subcontractor? Each needs a notice of its own (Civ. Code § 8206(b)); keep a job file for each."));
         questions.AddRange(AskForLender(facts));
         return questions;
     }
@@ -185,28 +185,28 @@ internal static class NoticeReasons
         {
             questions.Add(recipient.AnyOf.Count == 0
                 ? new Question($"Who is the {recipient.Words}? The file names none, and notice is due to it.")
-                : new Question(recipient.WasGiven));
+                : recipient.WasGiven);
         }
 
         foreach (var each in reach.Each)
         {
             if (each is { OnUnknownDay: { } undated, Kind: not ReachKind.Whole } && !questions.Exists(q => q.Corrects == undated))
-                questions.Add(new Question("On which day was the preliminary notice given? In time it saves everything. (notice-given.on)") { Corrects = undated });
+                questions.Add(new Question($"On which day was the preliminary notice given? In time it saves everything.{NoticeKinds.NoticeGiven.At("on"):aside}") { Corrects = undated });
             if (each.Notice is not { } notice)
                 continue;
             var sum = HangsOn(facts, each);
             if (each.Doubt.HasFlag(NoticeDoubt.OneOfSeveral))
                 questions.Add(each.To.Who == PartyCapacity.Owner
                     ? new Question($"Was notice given to each of the {each.To.Words.Replace(" or ", " and ", StringComparison.Ordinal)}? The file shows only one.", Dollars: sum)
-                    : new Question($"For which direct contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work? (parties.worksUnder)", Dollars: sum));
+                    : new Question($"For which direct contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work?{HeadField.PartiesWorksUnder:aside}", Dollars: sum));
             if (each.Doubt.HasFlag(NoticeDoubt.Agent))
-                questions.Add(new Question("Does the authority of the agent who was told reach to notices for the owner, or, of an association, was the work on the common area? Keep the paper that shows it.", Dollars: sum));
+                questions.Add(new Question($"Does the authority of the agent who was told reach to notices for the owner, or, of an association, was the work on the common area? Keep the paper that shows it.", Dollars: sum));
             if (each.Doubt.HasFlag(NoticeDoubt.LeftAndMailed))
-                questions.Add(new Question("How often was it tried to hand the notice over before it was left, each time on another day and at another hour? (notice-given.tries)", Dollars: sum) { Corrects = notice });
+                questions.Add(new Question($"How often was it tried to hand the notice over before it was left, each time on another day and at another hour?{NoticeKinds.NoticeGiven.At("tries"):aside}", Dollars: sum) { Corrects = notice });
             if (each.Doubt.HasFlag(NoticeDoubt.LeftAndMailed) && each.To.AnyOf.FirstOrDefault(p => LeftAndMailed.IsNaturalPerson(p) is null && notice.To.Contains(p.Id)) is { } unknown)
-                questions.Add(new Question($"Is {unknown.Name} a natural person, or an entity? (parties.naturalPerson)", Dollars: sum));
-            if (notice is { Manner: Manner.Substituted, Mailed: null } && !questions.Exists(q => q.Corrects == notice && q.Text.EndsWith("(notice-given.mailed)", StringComparison.Ordinal)))
-                questions.Add(new Question($"On which day was the copy of the notice that was left also mailed? It is complete {Giving.AfterMailing(facts.Numbers, notice.On).Spelled} after that; it is taken to be mailed on the day it was left. (notice-given.mailed)") { Corrects = notice });
+                questions.Add(new Question($"Is {unknown.Name} a natural person, or an entity?{HeadField.PartiesNaturalPerson:aside}", Dollars: sum));
+            if (notice is { Manner: Manner.Substituted, Mailed: null } && !questions.Exists(q => q.Corrects == notice && q.AnsweredBy.Contains(NoticeKinds.NoticeGiven.At("mailed"))))
+                questions.Add(new Question($"On which day was the copy of the notice that was left also mailed? It is complete {Giving.AfterMailing(facts.Numbers, notice.On).Spelled} after that; it is taken to be mailed on the day it was left.{NoticeKinds.NoticeGiven.At("mailed"):aside}") { Corrects = notice });
         }
 
         return questions;
@@ -219,7 +219,7 @@ internal static class NoticeReasons
         if (!facts.LenderUnknown)
             return [];
         return facts.FirstFurnished is { } first && facts.Numbers.LastDay(Number.NoticeAfterFurnishing, first.Earliest) is var last && facts.AsOf <= last
-            ? [new Question($"Is there a construction lender? Notice is due to it too, by {LawText.Day(last)}: look at the building permit, the recorded deeds of trust and the contract. (lender-sought)")]
-            : [new Question("Is there a construction lender? Notice is due to it too: look at the building permit, the recorded deeds of trust and the contract. (lender-sought)")];
+            ? [new Question($"Is there a construction lender? Notice is due to it too, by {last}: look at the building permit, the recorded deeds of trust and the contract.{NoticeKinds.LenderSought:aside}")]
+            : [new Question($"Is there a construction lender? Notice is due to it too: look at the building permit, the recorded deeds of trust and the contract.{NoticeKinds.LenderSought:aside}")];
     }
 }

@@ -52,7 +52,7 @@ internal sealed class NoticeTime
     /// holiday is left out of this time too, and every list is tried: what was done already is not given up. It is never planned on.
     /// </summary>
     [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
-    [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
+    [Rule("Code Civ. Proc. § 12a")]
     public NoticeDoubt? InTime(LocalDate day)
     {
         if (!facts.HasFurnished || day <= Last)

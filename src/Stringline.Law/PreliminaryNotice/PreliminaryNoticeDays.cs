@@ -141,11 +141,11 @@ public static class PreliminaryNoticeDays
             readings.Add(Deadline.Own(
                 last != days?.LastDay(facts.FirstFurnished!.Value.Earliest)
                     ? $"{facts.Numbers.On(Number.NoticeAfterCommencement, facts.Job.Work.Commenced!.Value).Text} after the work commenced"
-                    : facts.FirstFurnished!.Value.IsExact ? $"{days.Text} after first furnishing" : "first furnishing on its earliest day",
+                    : facts.FirstFurnished!.Value.IsExact ? (Sentence)$"{days.Text} after first furnishing" : $"first furnishing on its earliest day",
                 last, calendar));
             if (facts.FirstFurnished is { IsExact: false, Latest: var latest }
                 && facts.Numbers.LastDay(Number.NoticeAfterFurnishing, latest) is var atTheLatest && atTheLatest > last)
-                readings.Add(Deadline.Own("first furnishing on its latest day", atTheLatest, calendar));
+                readings.Add(Deadline.Own($"first furnishing on its latest day", atTheLatest, calendar));
         }
 
         return new Outcome(
@@ -165,13 +165,13 @@ public static class PreliminaryNoticeDays
         var readings = new List<Reading>();
         if (given)
         {
-            readings.Add(new Reading(from.IsExact ? $"{back.Text} before the notice was given" : $"{back.Text} before the earliest day of notice", from.Earliest));
+            readings.Add(new Reading(from.IsExact ? (Sentence)$"{back.Text} before the notice was given" : $"{back.Text} before the earliest day of notice", from.Earliest));
             if (!from.IsExact)
                 readings.Add(new Reading($"{back.Text} before the latest day of notice", from.Latest));
         }
         else
         {
-            readings.Add(new Reading("if notice is given on the day of asking", from.Earliest));
+            readings.Add(new Reading($"if notice is given on the day of asking", from.Earliest));
         }
 
         return new Finding

@@ -122,7 +122,7 @@ public static class PublicNotice
             return null;
         var back = Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf);
         List<Reading> readings = reach.Kind == ReachKind.NotGiven
-            ? [new Reading("if notice is given on the day of asking", from.Earliest)]
+            ? [new Reading($"if notice is given on the day of asking", from.Earliest)]
             : from.IsExact
                 ? [new Reading($"{back.Text} before the notice was given", from.Earliest)]
                 : [new Reading($"{back.Text} before the earliest day of notice", from.Earliest), new Reading($"{back.Text} before the latest day of notice", from.Latest)];

@@ -1,3 +1,4 @@
+using Stringline.Law.Reasoning;
 using Stringline.Law.Facts;
 
 namespace Stringline.Law.PreliminaryNotice;
@@ -18,7 +19,7 @@ public sealed record Recipient(PartyCapacity Who, IReadOnlyList<Party> AnyOf, st
     public string NoneGiven => $"Due to the {Words}; the file shows none given.";
 
     /// <summary>The question that the missing notice asks.</summary>
-    public string WasGiven => $"Was notice given to the {Words}? The file shows none.";
+    public Question WasGiven => new($"Was notice given to the {Words}? The file shows none.");
 
     /// <summary>In words, with the names.</summary>
     public string Words => Who switch

@@ -26,8 +26,8 @@ internal static class StateOfficer
             ],
             Questions =
             [
-                .. body is null ? (Question[])[new Question("Which department of the State contracted for the work? (work.body)")] : [],
-                .. facts.PreliminaryNotices.Count > 0 ? (Question[])[new Question("Did the preliminary notice go to the disbursing officer of the department? If not, give it again to that officer. (notice-given.to)") { Corrects = facts.PreliminaryNotices[0] }] : [],
+                .. body is null ? (Question[])[new Question($"Which department of the State contracted for the work?{HeadField.WorkBody:aside}")] : [],
+                .. facts.PreliminaryNotices.Count > 0 ? (Question[])[new Question($"Did the preliminary notice go to the disbursing officer of the department? If not, give it again to that officer.{NoticeKinds.NoticeGiven.At("to"):aside}") { Corrects = facts.PreliminaryNotices[0] }] : [],
             ],
         };
     }

@@ -64,7 +64,7 @@ internal sealed class CapMeasure
         if (Price is null)
             questions.Add(AskPrice);
         if (overWork > overPrice)
-            questions.Add(new Question("Did the payments run ahead of the work? The cap is on each payment: compare what was retained from each with its sum. (retained)", Dollars: overWork - overPrice));
+            questions.Add(new Question($"Did the payments run ahead of the work? The cap is on each payment: compare what was retained from each with its sum.{MoneyKinds.Retained:aside}", Dollars: overWork - overPrice));
         return questions;
     }
 
@@ -73,9 +73,9 @@ internal sealed class CapMeasure
         [Reason.Of(section, $"{Total.Of(held, static r => r.Amount)} is retained; the cap is a part of each payment and of the price, which the file does not give.", [.. held])], [AskPrice]);
 
     /// <summary>Asks for the day of the contract, by which it is known whether a cap reaches it.</summary>
-    public static Question AskDay { get; } = new("On which day was the contract made? (contract.on)");
+    public static Question AskDay { get; } = new($"On which day was the contract made?{HeadField.ContractOn:aside}");
 
-    private static readonly Question AskPrice = new("What is the contract price? (contract.price)");
+    private static readonly Question AskPrice = new($"What is the contract price?{HeadField.ContractPrice:aside}");
 
     /// <summary>A rate in words, so that it is not taken for money.</summary>
     public string PercentInWords => InWords(Percent);

@@ -54,7 +54,7 @@ internal static class CarriersCharges
     /// The month that charges are for, which a submission does not name: by the fifth that before it if anything was hauled in it, else the last
     /// in which anything was hauled.
     /// </summary>
-    [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01", Sure = Sure.OurReading)]
+    [Rule("Bus. & Prof. Code § 7108.6", Sure = Sure.OurReading)]
     private static YearMonth MonthOf(FactsAsOf facts, DaySpan on, out bool isSure)
     {
         var own = on.Latest.ToYearMonth();
@@ -92,7 +92,7 @@ internal static class CarriersCharges
     private static LocalDate LastDay(Furnished hauled, LocalDate by) => LocalDate.Min(hauled.Until.Latest ?? by, by);
 
     /// <summary>By the 20th of the next month what was submitted by the fifth; penalty 2 percent a month; 150 percent of what is disputed may be held.</summary>
-    [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.6")]
     private static SumOwed Due(FactsAsOf facts, SumDue sum, Charges charges)
     {
         var (submitted, paid) = (ToSubmit(facts, charges.Month), ToPay(facts, charges.Month));
@@ -103,9 +103,9 @@ internal static class CarriersCharges
             return owed;
         List<Question> questions = [.. owed.Questions];
         if (charges.On.Latest > by)
-            questions.Add(new Question($"Were the charges, with all their documents, submitted by {LawText.Day(by)}? For charges submitted later the section sets no day. (payment-demanded.on)") { Corrects = sum.Fact });
+            questions.Add(new Question($"Were the charges, with all their documents, submitted by {by}? For charges submitted later the section sets no day.{MoneyKinds.PaymentDemanded.At("on"):aside}") { Corrects = sum.Fact });
         if (!charges.MonthIsSure)
-            questions.Add(new Question($"In which month was hauled what the charges of {charges.On} are for? They are taken to be for the month that ended before {LawText.Day(FirstOfNext(charges.Month))}.") { Corrects = sum.Fact });
+            questions.Add(new Question($"In which month was hauled what the charges of {charges.On} are for? They are taken to be for the month that ended before {FirstOfNext(charges.Month)}.") { Corrects = sum.Fact });
         AskOfTheHirer(facts, questions);
         return questions.Count == owed.Questions.Count ? owed : owed with
         {
@@ -118,13 +118,13 @@ internal static class CarriersCharges
     private static void AskOfTheHirer(FactsAsOf facts, List<Question> questions)
     {
         if (facts.Hirer is null)
-            questions.Add(new Question("Who hired the claimant? The section binds a licensed contractor. (claimant.hiredBy)"));
+            questions.Add(new Question($"Who hired the claimant? The section binds a licensed contractor.{HeadField.ClaimantHiredBy:aside}"));
         else if (facts.Hirer.Capacity is not (PartyCapacity.DirectContractor or PartyCapacity.Subcontractor))
             questions.Add(new Question($"Is {facts.Hirer.Name} a licensed contractor? The section binds no one else."));
     }
 
     /// <summary>Hauled in a month of which no charges are entered: by the fifth of the next they are submitted, or the 20th binds nobody.</summary>
-    [Rule("Bus. & Prof. Code § 7108.6", Since = "1997-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.6")]
     private static Finding? NotSubmitted(FactsAsOf facts, List<Charges> charges, OpenDays calendar)
     {
         if (facts.LastFurnished is not { } last)
@@ -135,7 +135,7 @@ internal static class CarriersCharges
         var (submitted, paid) = (ToSubmit(facts, month), ToPay(facts, month));
         var late = facts.Numbers.On(Number.ChargesPenalty, paid.InNextMonth(month));
         List<Reading> readings = [Deadline.Own($"charges submitted by the {submitted.Text} of the next month", submitted.InNextMonth(month), calendar)];
-        var questions = new List<Question> { new($"Were the charges for what was hauled last submitted, and on which day? With all their documents by {LawText.Day(readings[0].Day)}, they are due by {LawText.Day(paid.InNextMonth(month))}. (payment-demanded)") };
+        var questions = new List<Question> { new($"Were the charges for what was hauled last submitted, and on which day? With all their documents by {readings[0].Day}, they are due by {paid.InNextMonth(month)}.{MoneyKinds.PaymentDemanded:aside}") };
         AskOfTheHirer(facts, questions);
         return Deadline.Of(facts.AsOf <= readings[0].Day ? Standing.Open : Standing.InDoubt, readings, calendar)
             .Finding("prompt-payment.charges-last-day", "Charges of a dump-truck carrier: submit them",

@@ -64,13 +64,13 @@ internal sealed class ClaimLaw
         }
 
         if (facts.Job.Work.Body is null)
-            questions.Add(new Question("Which public body contracted for the work? Some state departments have a procedure of their own. (work.body)"));
+            questions.Add(new Question($"Which public body contracted for the work? Some state departments have a procedure of their own.{HeadField.WorkBody:aside}"));
         return new ClaimLaw(isNew, isOld, facts.Numbers.On(Number.EntitysStatement, day), amount > greater ? great : small, why, questions);
     }
 
-    [Rule("Pub. Contract Code § 9204(c)(3)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 9204(g)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 9204(i)", Since = "2020-01-01")]
+    [Rule("Pub. Contract Code § 9204(c)(3)")]
+    [Rule("Pub. Contract Code § 9204(g)")]
+    [Rule("Pub. Contract Code § 9204(i)")]
     private static Verdict InForce(FactsAsOf facts, LocalDate? on, List<Reason> why, List<Question> questions)
     {
         var made = facts.Job.Claimant.Role == ClaimantRole.DirectContractor ? facts.Job.Contract.On : facts.Job.Work.DirectContract?.On;
@@ -92,8 +92,8 @@ internal sealed class ClaimLaw
         {
             verdict = Verdict.Open;
             questions.Add(facts.Job.Claimant.Role == ClaimantRole.DirectContractor
-                ? new Question($"On which day was the contract made? The section applies to contracts since {LawText.LongDay(since)}. (contract.on)")
-                : new Question($"On which day was the direct contract made? The section applies to contracts since {LawText.LongDay(since)}. (work.directContract.on)"));
+                ? new Question($"On which day was the contract made? The section applies to contracts since {LawText.LongDay(since)}.{HeadField.ContractOn:aside}")
+                : new Question($"On which day was the direct contract made? The section applies to contracts since {LawText.LongDay(since)}.{HeadField.WorkDirectContractOn:aside}"));
         }
 
         if (facts.Job.Work.Body == PublicBody.State)
@@ -117,7 +117,7 @@ internal sealed class ClaimLaw
         return verdict;
     }
 
-    [Rule("Pub. Contract Code § 20104(a)", Since = "1991-01-01")]
+    [Rule("Pub. Contract Code § 20104(a)")]
     private static bool OfLocalAgency(FactsAsOf facts, LocalDate? on, decimal? amount) => facts.Job.Work.Body switch
     {
         PublicBody.Local => !(amount > facts.Numbers.On(Number.GreatestClaim, on ?? facts.AsOf).Value),

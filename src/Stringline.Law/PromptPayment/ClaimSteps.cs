@@ -34,9 +34,9 @@ internal static class ClaimSteps
     }
 
     /// <summary>The entity answers in writing within 45 days of receipt; silence rejects the whole. Where its governing body must approve and does not meet by then, to three days after its next meeting.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 9204(d)(3)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 20104.2", Since = "1994-09-22")]
+    [Rule("Pub. Contract Code § 9204(d)(1)")]
+    [Rule("Pub. Contract Code § 9204(d)(3)")]
+    [Rule("Pub. Contract Code § 20104.2")]
     private static Finding Statement(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer)
     {
         const string Id = "dispute-claim.entitys-statement";
@@ -45,7 +45,7 @@ internal static class ClaimSteps
             return new Finding { Id = Id, Title = Title, Standing = Standing.Lost, Why = [Reason.Of("Pub. Contract Code § 9204", $"No statute sets the entity a time to answer this claim; its contract does.", [claim]), .. law.Why], Questions = law.Questions };
         var from = claim.Received ?? sent.Latest;
         var readings = time.Readings;
-        var received = claim.Received is null ? $"which was not before the sending on {LawText.Day(from)}" : LawText.Day(from);
+        var received = claim.Received is null ? (Sentence)$"which was not before the sending on {from}" : $"{from}";
         var isGood = law.IsNew == Verdict.No || claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
         var past = !time.IsWaiting && facts.AsOf > readings[^1].Day;
         var toPay = facts.Numbers.On(Number.EntityPays, from);
@@ -69,14 +69,14 @@ internal static class ClaimSteps
             ],
             Questions =
             [
-                .. claim.Received is null ? (Question[])[new Question("On which day did the public entity receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
-                .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
-                .. time.IsWaiting ? (Question[])[new Question("Have the further documents been given, and on which day did the agency receive them? Its days run from then. (dispute-claim-sent.documentsGiven)") { Corrects = claim }] : [],
+                .. claim.Received is null ? (Question[])[new Question($"On which day did the public entity receive the claim?{DisputeKinds.DisputeClaimSent.At("received"):aside}") { Corrects = claim }] : [],
+                .. claim.Manner is null ? (Question[])[new Question($"Was the claim sent by registered or certified mail with return receipt requested?{DisputeKinds.DisputeClaimSent.At("manner"):aside}") { Corrects = claim }] : [],
+                .. time.IsWaiting ? (Question[])[new Question($"Have the further documents been given, and on which day did the agency receive them? Its days run from then.{DisputeKinds.DisputeClaimSent.At("documentsGiven"):aside}") { Corrects = claim }] : [],
                 .. past && answer is null && claim.DocumentsAsked is null && law.IsNew == Verdict.No
-                    ? (Question[])[new Question($"Did the agency ask for further documents within {facts.Numbers.On(Number.AskForDocuments, from).Text} of receipt, and on which day? Its days then run from their receipt. (dispute-claim-sent.documentsAsked)") { Corrects = claim }] : [],
+                    ? (Question[])[new Question($"Did the agency ask for further documents within {facts.Numbers.On(Number.AskForDocuments, from).Text} of receipt, and on which day? Its days then run from their receipt.{DisputeKinds.DisputeClaimSent.At("documentsAsked"):aside}") { Corrects = claim }] : [],
                 .. law.Questions,
                 .. past && answer is null && claim.NextMeeting is null && law.IsNew != Verdict.No
-                    ? (Question[])[new Question($"Must the entity's governing body approve its answer, and on which day does it meet next? It then has until {afterMeeting} after that meeting. (dispute-claim-sent.nextMeeting)") { Corrects = claim }] : [],
+                    ? (Question[])[new Question($"Must the entity's governing body approve its answer, and on which day does it meet next? It then has until {afterMeeting} after that meeting.{DisputeKinds.DisputeClaimSent.At("nextMeeting"):aside}") { Corrects = claim }] : [],
             ],
         };
     }
@@ -93,8 +93,8 @@ internal static class ClaimSteps
     /// The conference: § 9204 sets no time to demand it, § 20104.2(d) sets 15 days from the answer, or from the day by which it was due. They are
     /// planned on toward a local agency; being late leaves it in doubt and loses nothing.
     /// </summary>
-    [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
-    [Rule("Pub. Contract Code § 20104.2(d)", Since = "1994-09-22")]
+    [Rule("Pub. Contract Code § 9204(d)(2)")]
+    [Rule("Pub. Contract Code § 20104.2(d)")]
     private static Finding? LastDayForConference(FactsAsOf facts, DisputeClaimSent claim, DaySpan sent, ClaimLaw law, EntitysTime time, DisputeClaimAnswered? answer, OpenDays calendar)
     {
         if (!law.IsOld)
@@ -108,7 +108,7 @@ internal static class ClaimSteps
         // Without an answer the days begin when it was due; the claimant's own days are never rolled.
         var from = answer is not null && answer.On.Earliest is { } answered ? LocalDate.Min(answered, due) : due;
         var days = facts.Numbers.On(Number.DemandConference, from);
-        var name = answer is null ? $"{days.Text} after the statement was due" : $"{days.Text} after the statement";
+        var name = answer is null ? (Sentence)$"{days.Text} after the statement was due" : $"{days.Text} after the statement";
         List<Reading> readings = [Deadline.Own(name, days.LastDay(from), calendar)];
         // The older procedure knows no extension; whether one agreed on under the newer moves its days is open.
         if (law.IsNew != Verdict.No && EntitysTime.Extended(claim, due) is { } extended)
@@ -126,11 +126,11 @@ internal static class ClaimSteps
                 Reason.Of("Pub. Contract Code § 20104.2(d)", $"The older procedure of local agencies sets {days} from the answer, or from the failure to answer in time, {due}: the safer day. After the conference a claim under Gov. Code §§ 900 ff. may be due, whose time is tolled meanwhile: ask counsel."),
                 .. demanded is null ? (Reason[])[] : [Reason.Of("Pub. Contract Code § 9204(d)(2)", $"Demanded {DaySpan.Of(demanded.On)}.", [demanded])],
             ],
-            claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less. (dispute-claim-sent.amount)") { Corrects = claim }] : []);
+            claim.Amount is null ? [new Question($"How much is claimed? The {days.Text} are those of claims of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less.{DisputeKinds.DisputeClaimSent.At("amount"):aside}") { Corrects = claim }] : []);
     }
 
     /// <summary>The entity schedules the conference within 30 days of the demand, and states within ten business days after it what is left in dispute.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(2)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(2)")]
     private static Finding? AfterTheDemand(FactsAsOf facts, DaySpan sent, OpenDays calendar)
     {
         if (FirstAfter<ConferenceDemanded>(facts, sent.Earliest) is not { On.Latest: { } demanded } demand)
@@ -162,7 +162,7 @@ internal static class ClaimSteps
     };
 
     /// <summary>The part that the entity does not dispute, due 60 days after its statement; null where the file holds none.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(1)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(1)")]
     public static SumDue? Undisputed(FactsAsOf facts, OpenDays calendar)
     {
         foreach (var answer in facts.All<DisputeClaimAnswered>())
@@ -175,12 +175,12 @@ internal static class ClaimSteps
     }
 
     /// <summary>The finding <c>dispute-claim.undisputed-part</c>: late money bears 7 percent a year.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(4)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(4)")]
     public static Finding UndisputedPart(FactsAsOf facts, SumDue sum)
     {
         var rate = facts.Numbers.On(Number.EntitysInterest, sum.Due);
         var interest = sum.Interest(rate, facts.AsOf);
-        var reading = new Reading("last day for the payer", sum.Due);
+        var reading = new Reading($"last day for the payer", sum.Due);
         return new Finding
         {
             Id = "dispute-claim.undisputed-part",
@@ -198,7 +198,7 @@ internal static class ClaimSteps
     }
 
     /// <summary>Toward a local agency claims must be filed on or before the date of final payment. While § 9204 governs, which sets no such time, a later one is in doubt.</summary>
-    [Rule("Pub. Contract Code § 20104.2(a)", Since = "1994-09-22")]
+    [Rule("Pub. Contract Code § 20104.2(a)")]
     private static Finding? Filing(FactsAsOf facts, DisputeClaimSent? claim, ClaimLaw law, OpenDays calendar)
     {
         if (!law.IsOld || (claim is null && facts.All<Disputed>().Count == 0))
@@ -208,8 +208,8 @@ internal static class ClaimSteps
         List<Reading> readings = paid switch
         {
             null => [],
-            { IsExact: true } day => [new Reading("the date of final payment", day.Earliest)],
-            { } day => [new Reading("final payment on its earliest day", day.Earliest), new Reading("final payment on its latest day", day.Latest)],
+            { IsExact: true } day => [new Reading($"the date of final payment", day.Earliest)],
+            { } day => [new Reading($"final payment on its earliest day", day.Earliest), new Reading($"final payment on its latest day", day.Latest)],
         };
         var filed = claim is null ? null : DaySpan.Of(claim.On);
         return Deadline.Of(readings.Count == 0 ? filed is null ? Standing.Open : Standing.Kept : Deadline.StandingOf(facts.AsOf, readings, filed, endFirm: law.IsNew == Verdict.No), readings, calendar)
@@ -218,12 +218,12 @@ internal static class ClaimSteps
                 Reason.Of(Section, $"A claim of {facts.Numbers.On(Number.GreatestClaim, filed?.Latest ?? facts.AsOf)} or less toward a local agency must be filed, with the documents that show it, on or before the date of final payment; the contract may ask for it sooner."),
                 .. claim is null ? (Reason[])[] : [Reason.Of(Section, $"Sent {DaySpan.Of(claim.On)}.", [claim])],
             ],
-            paid is null && filed is null ? [new Question("On which day was final payment received, or when is it expected? (final-payment)")] : []);
+            paid is null && filed is null ? [new Question($"On which day was final payment received, or when is it expected?{PublicKinds.FinalPayment:aside}")] : []);
     }
 
     /// <summary>The State's arbitration: within 90 days after the department's final written decision; and without it once more than 240 days have passed since acceptance.</summary>
-    [Rule("Pub. Contract Code § 10240.1", Since = "1999-01-01")]
-    [Rule("Pub. Contract Code § 10240.2", Since = "1982-01-01")]
+    [Rule("Pub. Contract Code § 10240.1")]
+    [Rule("Pub. Contract Code § 10240.2")]
     private static Finding? Arbitration(FactsAsOf facts, DisputeClaimSent? claim, CompletionReadings completion, OpenDays calendar)
     {
         if (facts.FirstDayOf<FinalDecisionServed>() is { } served)
@@ -233,8 +233,8 @@ internal static class ClaimSteps
                 ? [Deadline.Own($"{days.Text} after the final decision was served", days.LastDay(served.Earliest), calendar)]
                 :
                 [
-                    Deadline.Own("final decision served on its earliest day", days.LastDay(served.Earliest), calendar),
-                    Deadline.Own("final decision served on its latest day", facts.Numbers.LastDay(Number.Arbitrate, served.Latest), calendar),
+                    Deadline.Own($"final decision served on its earliest day", days.LastDay(served.Earliest), calendar),
+                    Deadline.Own($"final decision served on its latest day", facts.Numbers.LastDay(Number.Arbitrate, served.Latest), calendar),
                 ];
             return Deadline.Of(Deadline.StandingOf(facts.AsOf, readings, null, endFirm: false), readings, calendar)
                 .Finding("dispute-claim.arbitration-last-day", "Arbitration with the State: last day to begin it",

@@ -21,7 +21,7 @@ internal static class ClaimSuspension
     /// <param name="statement">The owner's statement on it.</param>
     /// <param name="calendar">The calendar.</param>
     /// <returns>The finding <c>dispute-claim.suspension-first-day</c>; null where nothing is due, all being disputed.</returns>
-    [Rule(Section, Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule(Section)]
     public static Finding? Of(FactsAsOf facts, DisputeClaimSent claim, OwnersStatement statement, OpenDays calendar)
     {
         var answers = facts.All<DisputeClaimAnswered>();
@@ -48,9 +48,9 @@ internal static class ClaimSuspension
         var second = calendar.RollForwardOnAnyList(days.LastDay(first));
         var wait = facts.Numbers.On(Number.SuspendAfterClaim, second);
         var stop = wait.FirstDayAfter(second);
-        return Finding(facts.AsOf < due ? Standing.NotYet : Standing.InDoubt, new Reading("if the first notice is mailed on the first day it can be", stop),
+        return Finding(facts.AsOf < due ? Standing.NotYet : Standing.InDoubt, new Reading($"if the first notice is mailed on the first day it can be", stop),
             [Reason.Of(Section, $"From {due} tell the owner, by registered or certified mail with return receipt requested, that {(isDenied ? "the claim is denied by silence" : "payment is due")}. Mailed on {first}, {days.Spelled} after it, on {second}, a {wait.Count}-day notice of intent to stop work may be mailed the same way; work may stop from {stop}.", [claim])],
-            [new Question("Has the owner been told by such mail, and when? (suspension-notice-sent)")]);
+            [new Question($"Has the owner been told by such mail, and when?{DisputeKinds.SuspensionNoticeSent:aside}")]);
     }
 
     private static Finding Told(FactsAsOf facts, NoticeSent told, LocalDate due, bool isSure, OpenDays calendar)
@@ -64,14 +64,14 @@ internal static class ClaimSuspension
         var isGood = isSure && told.IsGood && (intent.Entry is null || intent.IsGood);
         return Finding(
             facts.AsOf < stop ? Standing.NotYet : isGood ? Standing.Open : Standing.InDoubt,
-            new Reading(intent.Entry is null ? $"if the {wait.Count}-day notice is mailed on the first day it can be" : $"the {NumberWords.Ordinal(wait.Count + 1)} day after the {wait.Count}-day notice", stop),
+            new Reading(intent.Entry is null ? (Sentence)$"if the {wait.Count}-day notice is mailed on the first day it can be" : $"the {NumberWords.Ordinal(wait.Count + 1)} day after the {wait.Count}-day notice", stop),
             [
                 Reason.Of(Section, $"The owner was told {told.On} that payment is due or the claim denied.", [told.Entry!]),
                 intent.Entry is null
                     ? Reason.Of(Section, $"{LawText.Capital(days.Spelled)} after that, on {second} at the earliest, mail the owner a {wait.Count}-day notice of intent to stop work by registered or certified mail with return receipt requested; work may stop from {stop}.")
                     : Reason.Of(Section, $"The {wait.Count}-day notice of intent to stop work was mailed {intent.On}: work may stop from {stop}, until payment is received.", [intent.Entry]),
-                .. told.Flaws($"before {LawText.Day(due)}, on which payment was first overdue or the claim denied"),
-                .. intent.Flaws($"less than {days.Spelled} after the first, before {LawText.Day(from)}"),
+                .. told.Flaws($"before {due}, on which payment was first overdue or the claim denied"),
+                .. intent.Flaws($"less than {days.Spelled} after the first, before {from}"),
             ],
             [.. told.Questions, .. intent.Questions]);
     }
@@ -83,7 +83,7 @@ internal static class ClaimSuspension
     /// <param name="facts">The facts.</param>
     /// <param name="claim">The claim.</param>
     /// <param name="calendar">The calendar.</param>
-    [Rule(Section, Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule(Section)]
     public static Finding? OfSubcontractor(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var presented = facts.All<ClaimRequestAnswered>() is { Count: > 0 } answers && answers[^1].Presented == true;
@@ -101,8 +101,8 @@ internal static class ClaimSuspension
             Questions =
             [
                 presented
-                    ? new Question("On which day did the owner receive the claim from the contractor? (dispute-claim-sent.received)") { Corrects = claim }
-                    : new Question("Did the contractor present the claim to the owner? (claim-request-answered.presented)"),
+                    ? new Question($"On which day did the owner receive the claim from the contractor?{DisputeKinds.DisputeClaimSent.At("received"):aside}") { Corrects = claim }
+                    : new Question($"Did the contractor present the claim to the owner?{DisputeKinds.ClaimRequestAnswered.At("presented"):aside}"),
             ],
         };
     }
@@ -131,7 +131,7 @@ internal static class ClaimSuspension
 
         /// <summary>What is to be asked of it.</summary>
         public Question[] Questions => Entry is { Manner: null }
-            ? [new Question("Was the notice before suspending work sent by registered or certified mail with return receipt requested? (suspension-notice-sent.manner)") { Corrects = Entry }]
+            ? [new Question($"Was the notice before suspending work sent by registered or certified mail with return receipt requested?{DisputeKinds.SuspensionNoticeSent.At("manner"):aside}") { Corrects = Entry }]
             : [];
 
         public static NoticeSent Of(FactsAsOf facts, SuspensionNotice notice, LocalDate from)
@@ -149,7 +149,7 @@ internal static class ClaimSuspension
             return found;
         }
 
-        public IEnumerable<Reason> Flaws(string early)
+        public IEnumerable<Reason> Flaws(Sentence early)
         {
             if (Entry is null)
                 yield break;

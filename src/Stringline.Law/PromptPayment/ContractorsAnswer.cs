@@ -11,7 +11,7 @@ internal static class ContractorsAnswer
     private const string Section = "Pub. Contract Code § 9204(d)(5)";
 
     /// <summary>The finding <c>dispute-claim.contractors-answer</c>; null where no request was made. A claim sent by one with no contract with the entity is taken for a request.</summary>
-    [Rule("Pub. Contract Code § 9204(d)(5)", Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule("Pub. Contract Code § 9204(d)(5)")]
     public static Finding? Finding(FactsAsOf facts, OpenDays calendar)
     {
         var (requests, claims) = (facts.All<ClaimRequestMade>(), facts.All<DisputeClaimSent>());
@@ -23,7 +23,7 @@ internal static class ContractorsAnswer
         var law = ClaimLaw.Of(facts, from, (request as ClaimRequestMade)?.Amount ?? (request as DisputeClaimSent)?.Amount);
         var days = facts.Numbers.On(Number.ContractorsAnswer, from);
         var reading = new Reading(
-            $"contractor's answer, {days.Text} after receipt{(received is null ? $", which was not before {LawText.IsoDay(from)}" : "")}",
+            $"contractor's answer, {days.Text} after receipt{(received is null ? (Sentence)$", which was not before {from:iso}" : $"")}",
             calendar.RollForwardOnAnyList(days.LastDay(from)));
         ClaimRequestAnswered? answer = null;
         foreach (var answered in facts.All<ClaimRequestAnswered>())
@@ -57,7 +57,7 @@ internal static class ContractorsAnswer
             ],
             Questions =
             [
-                .. isContractor ? (Question[])[] : [new Question("The section speaks of subcontractors that are licensed contractors; whether a claimant in this role may use it is open. (claimant.role)")],
+                .. isContractor ? (Question[])[] : [new Question($"The section speaks of subcontractors that are licensed contractors; whether a claimant in this role may use it is open.{HeadField.ClaimantRole:aside}")],
                 .. law.Questions,
             ],
         };

@@ -36,7 +36,7 @@ internal static class DisputedWork
         var toPay = facts.Numbers.On(Number.PayDisputedWork, answer);
         var penalty = facts.Numbers.On(Number.RetentionPenalty, answer);
         var (accepted, rejected) = (AcceptedBy(facts, paper), RejectedBy(facts, paper));
-        List<Reading> readings = [new Reading("last day for the payer's answer", answer)];
+        List<Reading> readings = [new Reading($"last day for the payer's answer", answer)];
         return new Finding
         {
             Id = "retention.disputed-work",
@@ -52,7 +52,7 @@ internal static class DisputedWork
                 Reason.Of("Civ. Code § 8816(b)", $"Within {toPay} after it accepts, it pays the retention for that work; after that the penalty of {penalty} a month runs (Civ. Code § 8818)."),
             ],
             Questions = accepted is null && rejected is null
-                ? [new Question($"Has the payer accepted or rejected that work, and on which day? Acceptance starts its {toPay.Spelled} to pay. (disputed-work-done.accepted)") { Corrects = paper }]
+                ? [new Question($"Has the payer accepted or rejected that work, and on which day? Acceptance starts its {toPay.Spelled} to pay.{DisputeKinds.DisputedWorkDone.At("accepted"):aside}") { Corrects = paper }]
                 : [],
         };
     }
@@ -65,7 +65,7 @@ internal static class DisputedWork
         var days = facts.Numbers.On(Number.PayDisputedWork, accepted);
         var last = calendar.RollForwardOnAnyList(days.LastDay(accepted));
         var penalty = facts.Numbers.On(Number.RetentionPenalty, last);
-        List<Reading> readings = [new Reading("last day for the payer", last)];
+        List<Reading> readings = [new Reading($"last day for the payer", last)];
         return new Finding
         {
             Id = "retention.disputed-work-payment",

@@ -64,10 +64,10 @@ internal sealed class EntitysTime
     /// <summary>The day to which the parties extended the entity's time; null where that is no later than its own.</summary>
     /// <param name="claim">The claim.</param>
     /// <param name="last">The last day of its own time.</param>
-    [Rule(Section, Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule(Section)]
     public static LocalDate? Extended(DisputeClaimSent claim, LocalDate last) => claim.ExtendedTo > last ? claim.ExtendedTo : null;
 
-    [Rule(Section, Since = "2017-01-01", Until = "2026-12-31")]
+    [Rule(Section)]
     private void AddNew(NumberRow days)
     {
         var last = days.LastDay(from);
@@ -75,7 +75,7 @@ internal sealed class EntitysTime
         {
             last = agreed;
             why.Add(Reason.Of(Section, $"The parties extended the entity's time to {agreed}.", [claim]));
-            readings.Add(new Reading("entity's statement, by the day agreed in writing", calendar.RollForwardOnAnyList(agreed)));
+            readings.Add(new Reading($"entity's statement, by the day agreed in writing", calendar.RollForwardOnAnyList(agreed)));
         }
         else
         {
@@ -100,7 +100,7 @@ internal sealed class EntitysTime
     /// Documents asked for within 30 days of receipt put the answer off: to 15 days after they came, 30 for a greater claim, or as many days as the
     /// claimant took, if those are more. Where the receipt is not told, whether they were asked for in time is open.
     /// </summary>
-    [Rule(Old, Since = "1994-09-22")]
+    [Rule(Old)]
     private void AddOld(ClaimLaw law)
     {
         var days = law.OldDays;
@@ -138,7 +138,7 @@ internal sealed class EntitysTime
     private void AddCounted(NumberRow days)
     {
         var reading = new Reading(
-            $"entity's statement, {days.Text} after receipt{(claim.Received is null ? $", which was not before {LawText.IsoDay(from)}" : "")}",
+            $"entity's statement, {days.Text} after receipt{(claim.Received is null ? (Sentence)$", which was not before {from:iso}" : $"")}",
             calendar.RollForwardOnAnyList(days.LastDay(from)));
         if (!readings.Contains(reading))
             readings.Add(reading);

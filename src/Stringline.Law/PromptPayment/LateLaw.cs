@@ -24,7 +24,7 @@ internal sealed record LateLaw(Number PerMonth, Number? MostHeld)
     public static LateLaw HirersRetention { get; } = new(Number.RetentionPenalty, Number.HirersRetentionHeld);
 
     /// <summary>Retention on public work, from the entity and passed on.</summary>
-    [Rule("Pub. Contract Code § 7107(e)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7107(e)")]
     public static LateLaw PublicRetention { get; } = new(Number.PublicRetentionCharge, Number.PublicRetentionHeld);
 
     /// <summary>The charges of a motor carrier in dump truck equipment.</summary>

@@ -130,7 +130,7 @@ public static class MoneyDue
     };
 
     /// <summary>Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.</summary>
-    [Rule("Bus. & Prof. Code § 7108.5", Since = "2010-01-01")]
+    [Rule("Bus. & Prof. Code § 7108.5")]
     private static SumOwed HirersProgress(FactsAsOf facts, SumDue sum)
     {
         var owed = Owed(facts, sum, "Bus. & Prof. Code § 7108.5",
@@ -140,7 +140,7 @@ public static class MoneyDue
 
     /// <summary>Owed under a section that speaks of subcontractors: in doubt for a claimant in another role, unless it was paid in time.</summary>
     internal static SumOwed ForSubcontractors(FactsAsOf facts, SumOwed owed) => facts.Job.Claimant.Role == ClaimantRole.Subcontractor
-        ? owed : owed.Doubted(new Question("The section speaks of subcontractors; whether a claimant in this role may use it is open."));
+        ? owed : owed.Doubted(new Question($"The section speaks of subcontractors; whether a claimant in this role may use it is open."));
 
     /// <summary>Where the owner is a public utility 21 days are set; the seven are not said to give way to them.</summary>
     [Rule("Civ. Code § 8802")]
@@ -163,7 +163,7 @@ public static class MoneyDue
         {
             Standing = Standing.InDoubt,
             Why = [.. owed.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {WholeMonths(whole.WholeMonths)} is {whole.ForMonths}.", unsaid)],
-            Questions = [.. owed.Questions, new Question("Is the dispute about that very retention? A dispute about other money does not excuse holding it. (disputed.about)", Dollars: whole.ForMonths - owed.Late) { Corrects = unsaid[0] }],
+            Questions = [.. owed.Questions, new Question($"Is the dispute about that very retention? A dispute about other money does not excuse holding it.{MoneyKinds.Disputed.At("about"):aside}", Dollars: whole.ForMonths - owed.Late) { Corrects = unsaid[0] }],
         };
     }
 
@@ -177,7 +177,7 @@ public static class MoneyDue
         {
             Standing = owed.Standing == Standing.Open ? Standing.InDoubt : owed.Standing,
             Why = [Reason.Of("Civ. Code § 8810", $"The article governs retention that a direct contractor holds from a subcontractor. The claimant is not a subcontractor hired by a direct contractor, so only its contract, and for a progress payment Bus. & Prof. Code § 7108.5, may set a day."), .. owed.Why],
-            Questions = facts.Hirer is null ? [.. owed.Questions, new Question("Who hired the claimant? (claimant.hiredBy)")] : owed.Questions,
+            Questions = facts.Hirer is null ? [.. owed.Questions, new Question($"Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")] : owed.Questions,
         };
     }
 
@@ -187,7 +187,7 @@ public static class MoneyDue
     {
         if (facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is not { Capacity: PartyCapacity.DirectContractor } || OwnersRetention(facts, completion, calendar) is not { } sum)
             return null;
-        var reading = new Reading("last day for the owner to pay the contractor", sum.Due);
+        var reading = new Reading($"last day for the owner to pay the contractor", sum.Due);
         var days = facts.Numbers.On(Number.OwnersRetention, sum.From);
         var toPassOn = facts.Numbers.On(Number.HirersRetention, sum.Due);
         return new Finding
@@ -198,7 +198,7 @@ public static class MoneyDue
             Readings = [reading],
             Band = new Band(reading, reading),
             Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within {days} after completion, by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § 8814).", [.. facts.All<Retained>()])],
-            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {LawText.IsoDay(sum.Due)}. (hirer-paid)", Dollars: sum.Unpaid)],
+            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {sum.Due:iso}.{MoneyKinds.HirerPaid:aside}", Dollars: sum.Unpaid)],
         };
     }
 
@@ -243,7 +243,7 @@ public static class MoneyDue
         var whole = Total.Of(held, r => r.Amount);
         return sum.Unpaid == whole ? owed : owed with
         {
-            Questions = [.. owed.Questions, new Question("Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
+            Questions = [.. owed.Questions, new Question($"Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
         };
     }
 
@@ -259,7 +259,7 @@ public static class MoneyDue
         var penalty = sum.Penalty(disputed, LocalDate.Min(facts.AsOf, until ?? facts.AsOf));
         return new SumOwed(
             sum.Unpaid == 0 && penalty.ForMonths == 0 ? Standing.Done : facts.AsOf <= sum.Due ? Standing.NotYet : Standing.Open,
-            [new Reading("last day for the payer", sum.Due)],
+            [new Reading($"last day for the payer", sum.Due)],
             penalty.ForMonths,
             facts.AsOf <= sum.Due
                 ? [why, Reason.Of(penaltySection, $"{sum.Unpaid} falls due by {sum.Due}.", [sum.Fact])]

@@ -69,7 +69,7 @@ internal static class OwnersProgress
                 : Reason.Of(Section, $"Due within {days} after a notice demanding payment was given {given}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty {sum.Terms.PerMonth} a month in place of other interest.", [demanded]));
         return demanded.Manner is not null || owed.Standing == Standing.Done ? owed : owed with
         {
-            Questions = [.. owed.Questions, new Question("How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (payment-demanded.manner)") { Corrects = demanded }],
+            Questions = [.. owed.Questions, new Question($"How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none.{MoneyKinds.PaymentDemanded.At("manner"):aside}") { Corrects = demanded }],
         };
     }
 

@@ -68,9 +68,9 @@ internal static class PrivateClaim
     private static bool WentByItsMail(DisputeClaimSent claim) => claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
 
     /// <summary>Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.</summary>
-    [Rule("Civ. Code § 8850(n)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(o)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(b)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(n)")]
+    [Rule("Civ. Code § 8850(o)")]
+    [Rule("Civ. Code § 8850(b)")]
     private static Finding? NotGoverned(FactsAsOf facts, DisputeClaimSent claim)
     {
         if (facts.Job.Contract.On is { } made && IsOutside(facts, made))
@@ -90,9 +90,9 @@ internal static class PrivateClaim
     };
 
     /// <summary>The owner answers a claim in writing within 30 days of receipt; silence denies the whole.</summary>
-    [Rule("Civ. Code § 8850(d)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(g)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8851", Since = "2026-01-01")]
+    [Rule("Civ. Code § 8850(d)")]
+    [Rule("Civ. Code § 8850(g)")]
+    [Rule("Civ. Code § 8851")]
     public static OwnersStatement StatementOn(FactsAsOf facts, DisputeClaimSent claim, OpenDays calendar)
     {
         var day = claim.Received ?? claim.On.Latest!.Value;
@@ -122,16 +122,16 @@ internal static class PrivateClaim
                 Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
             ],
             [
-                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {LawText.IsoDay(Since(facts))} on. (contract.on)")] : [],
-                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question("Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply. (work.lowRiseResidential)")] : [],
-                .. claim.Received is null ? (Question[])[new Question("On which day did the owner receive the claim? (dispute-claim-sent.received)") { Corrects = claim }] : [],
-                .. claim.Manner is null ? (Question[])[new Question("Was the claim sent by registered or certified mail with return receipt requested? (dispute-claim-sent.manner)") { Corrects = claim }] : [],
+                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {Since(facts):iso} on.{HeadField.ContractOn:aside}")] : [],
+                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question($"Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply.{HeadField.WorkLowRiseResidential:aside}")] : [],
+                .. claim.Received is null ? (Question[])[new Question($"On which day did the owner receive the claim?{DisputeKinds.DisputeClaimSent.At("received"):aside}") { Corrects = claim }] : [],
+                .. claim.Manner is null ? (Question[])[new Question($"Was the claim sent by registered or certified mail with return receipt requested?{DisputeKinds.DisputeClaimSent.At("manner"):aside}") { Corrects = claim }] : [],
             ]);
     }
 
     /// <summary>After the owner's answer, or its silence: a conference, a second statement, and mediation of what is left.</summary>
-    [Rule("Civ. Code § 8850(e)", Since = "2026-01-01", Until = "2029-12-31")]
-    [Rule("Civ. Code § 8850(f)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(e)")]
+    [Rule("Civ. Code § 8850(f)")]
     private static Finding? NextStep(FactsAsOf facts, DisputeClaimSent claim, OwnersStatement statement, OpenDays calendar)
     {
         var denied = statement.Last.Day.PlusDays(1);
@@ -164,7 +164,7 @@ internal static class PrivateClaim
         if (answered is null && facts.AsOf < denied)
             return null;
         var from = answered?.On.Latest ?? denied;
-        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? "the day after the owner's time to answer" : "the day of the answer", from,
+        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? (Sentence)$"the day after the owner's time to answer" : $"the day of the answer", from,
             Reason.Of("Civ. Code § 8850(e)", $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
         {
             Standing = statement.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
@@ -172,7 +172,7 @@ internal static class PrivateClaim
     }
 
     /// <summary>A subcontractor's claim is presented by the contractor, who says within 30 days of the written request whether it did.</summary>
-    [Rule("Civ. Code § 8850(j)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(j)")]
     private static Finding? ContractorsAnswer(FactsAsOf facts, OpenDays calendar)
     {
         var requests = facts.All<ClaimRequestMade>();
@@ -211,14 +211,14 @@ internal static class PrivateClaim
     {
         var days = facts.Numbers.On(Number.PrivateContractorsAnswer, claim.On.Latest ?? facts.AsOf);
         var owners = facts.Numbers.On(Number.OwnersStatement, claim.On.Latest ?? facts.AsOf);
-        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? $", not before {LawText.IsoDay(days.LastDay(sent))} for what was sent on {LawText.IsoDay(sent)}," : "")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
+        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? (Sentence)$", not before {days.LastDay(sent):iso} for what was sent on {sent:iso}," : $"")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
         {
             Questions = facts.All<ClaimRequestMade>().Count > 0 ? []
-                : [new Question("Was the claim sent to the contractor, with the request to present it, and on which day? (claim-request-made)")],
+                : [new Question($"Was the claim sent to the contractor, with the request to present it, and on which day?{DisputeKinds.ClaimRequestMade:aside}")],
         };
     }
 
-    private static Finding Step(FactsAsOf facts, string id, string title, string reading, LocalDate day, params Reason[] why)
+    private static Finding Step(FactsAsOf facts, string id, string title, Sentence reading, LocalDate day, params Reason[] why)
     {
         List<Reading> readings = [new Reading(reading, day)];
         return new Finding

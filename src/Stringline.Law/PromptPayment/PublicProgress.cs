@@ -31,7 +31,7 @@ internal static class PublicProgress
         var request = (PaymentDemanded)sum.Fact;
         var returned = ReturnedRequest.Of(facts, request);
         var interest = sum.Interest(LegalRate(facts, sum), facts.AsOf);
-        var reading = new Reading("last day for the payer", sum.Due);
+        var reading = new Reading($"last day for the payer", sum.Due);
         var disputed = IsDisputed(facts);
         var late = facts.AsOf > sum.Due;
         return new Finding
@@ -51,7 +51,7 @@ internal static class PublicProgress
     }
 
     /// <summary>The legal rate on judgments.</summary>
-    [Rule("Code Civ. Proc. § 685.010(a)", Since = "1983-07-01", Sure = Sure.FromMemory)]
+    [Rule("Code Civ. Proc. § 685.010(a)", Sure = Sure.FromMemory)]
     private static NumberRow LegalRate(FactsAsOf facts, SumDue sum) => facts.Numbers.On(Number.LegalRate, sum.Due);
 
     private static List<Reason> Why(FactsAsOf facts, SumDue sum, PaymentDemanded request, decimal interest, bool late)
@@ -69,9 +69,9 @@ internal static class PublicProgress
         return why;
     }
 
-    [Rule("Pub. Contract Code § 20104.50(b)", Since = "1993-01-01")]
-    [Rule("Pub. Contract Code § 10261.5(a)", Since = "1991-01-01")]
-    [Rule("Pub. Contract Code § 10853(a)", Since = "1993-01-01")]
+    [Rule("Pub. Contract Code § 20104.50(b)")]
+    [Rule("Pub. Contract Code § 10261.5(a)")]
+    [Rule("Pub. Contract Code § 10853(a)")]
     private static Reason WhenDue(FactsAsOf facts, PaymentDemanded request)
     {
         var law = EntitysPayment.Of(facts);
@@ -90,13 +90,13 @@ internal static class PublicProgress
     {
         var questions = new List<Question>();
         if (ReturnedRequest.Of(facts, request).IsPending && sum.Unpaid > 0)
-            questions.Add(new Question("Was the corrected request received, and on which day? The days for payment run from then. (payment-demanded.resubmitted)") { Corrects = request });
+            questions.Add(new Question($"Was the corrected request received, and on which day? The days for payment run from then.{MoneyKinds.PaymentDemanded.At("resubmitted"):aside}") { Corrects = request });
         if (request.Received is null && sum.Unpaid > 0)
-            questions.Add(new Question("On which day was the request received? The days for payment run from then. (payment-demanded.received)") { Corrects = request });
+            questions.Add(new Question($"On which day was the request received? The days for payment run from then.{MoneyKinds.PaymentDemanded.At("received"):aside}") { Corrects = request });
         if (facts.Job.Work.Body is null)
             questions.Add(AskForBody(facts, request));
         if (disputed)
-            questions.Add(new Question("Is the dispute about this request? Only an undisputed one bears interest. (disputed.about)", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
+            questions.Add(new Question($"Is the dispute about this request? Only an undisputed one bears interest.{MoneyKinds.Disputed.At("about"):aside}", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
         return questions;
     }
 
@@ -104,7 +104,7 @@ internal static class PublicProgress
     {
         var received = request.Received ?? request.On.Latest ?? facts.AsOf;
         var (own, trustees) = (facts.Numbers.On(EntitysPayment.Of(facts).ToPay, received), facts.Numbers.On(Number.TrusteesProgress, received));
-        return new Question($"Which public body contracted for the work? The Trustees of the State University have {trustees.Text}. (work.body)",
+        return new Question($"Which public body contracted for the work? The Trustees of the State University have {trustees.Text}.{HeadField.WorkBody:aside}",
             Days: trustees.Count - own.Count);
     }
 
@@ -123,8 +123,8 @@ internal static class PublicProgress
     /// Prime contractor or subcontractor to the subcontractor below it: seven days after receipt. The section of the Public Contract Code stands among
     /// those on the State's contracts; all other public work is under the license law, where the days may be agreed otherwise.
     /// </summary>
-    [Rule("Pub. Contract Code § 10262.5", Since = "2012-01-01")]
-    [Rule("Bus. & Prof. Code § 7108.5", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 10262.5")]
+    [Rule("Bus. & Prof. Code § 7108.5")]
     public static SumOwed FromHirer(FactsAsOf facts, SumDue sum)
     {
         return PublicPayer.IsState(facts) == true
@@ -135,7 +135,7 @@ internal static class PublicProgress
     }
 
     /// <summary>The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was not passed on. No number of days is set.</summary>
-    [Rule("Pub. Contract Code § 10262", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 10262")]
     public static Finding? Report(FactsAsOf facts, IEnumerable<(PaymentOf Of, SumOwed Owed)> sums)
     {
         // What is owed is surely so, and not in doubt, to a subcontractor alone.

@@ -12,7 +12,7 @@ internal static class PublicRetention
     private const string Charge = "Pub. Contract Code § 7107(f)";
 
     /// <summary>The retention held by the entity, due 60 days after completion; null where nothing is retained or nothing completes the work.</summary>
-    [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7107(c)")]
     public static SumDue? Held(FactsAsOf facts, CompletionReadings completion, OpenDays calendar, out RetentionCompletion? completed)
     {
         completed = null;
@@ -42,7 +42,7 @@ internal static class PublicRetention
     }
 
     /// <summary>A State agency that holds no more than 125 percent of the value of the work still to be done has 90 days: both charges are shown, the lower as the amount.</summary>
-    [Rule("Pub. Contract Code § 7107(g)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7107(g)")]
     private static SumOwed OfStateAgency(FactsAsOf facts, SumOwed owed, SumDue sum, RetentionCompletion completed, LocalDate later)
     {
         var disputed = Total.Of(facts.All<Disputed>(), d => d.Amount);
@@ -69,8 +69,8 @@ internal static class PublicRetention
     /// Direct contractor to its subcontractor: the share of retention within seven days after receipt. The charge is simple and ends with the
     /// judgment (S&amp;S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).
     /// </summary>
-    [Rule("Pub. Contract Code § 7107(d)", Since = "1999-01-01")]
-    [Rule("Pub. Contract Code § 7107(f)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7107(d)")]
+    [Rule("Pub. Contract Code § 7107(f)")]
     public static SumOwed FromHirer(FactsAsOf facts, SumDue sum)
     {
         var owed = RetentionShare.Warn(
@@ -81,7 +81,7 @@ internal static class PublicRetention
         return facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is { Capacity: PartyCapacity.DirectContractor } or null || owed.Standing != Standing.Open ? owed : owed with
         {
             Standing = Standing.InDoubt,
-            Questions = [.. owed.Questions, new Question("The section binds the original contractor toward its own subcontractors; whether one hired by a subcontractor may use it is open. Who hired the claimant? (claimant.hiredBy)")],
+            Questions = [.. owed.Questions, new Question($"The section binds the original contractor toward its own subcontractors; whether one hired by a subcontractor may use it is open. Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")],
         };
     }
 }

@@ -11,7 +11,7 @@ internal static class PublicRetentionCap
     private const string Section = "Pub. Contract Code § 7201(b)(1)";
 
     /// <summary>The finding <c>retention.cap</c>; null where the file shows no retention.</summary>
-    [Rule("Pub. Contract Code § 7201(b)(1)", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 7201(b)(1)")]
     public static Finding? Finding(FactsAsOf facts)
     {
         var held = facts.All<Retained>();
@@ -33,9 +33,9 @@ internal static class PublicRetentionCap
             return CapMeasure.NotMeasured(Section, held);
         var questions = measure.Questions();
         if (excess > 0 && facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Contract.BondNotBrought is null)
-            questions.Add(new Question("Was the claimant told before the bid that bonds are required, and did it bring none? Then there is no cap. (contract.bondNotBrought)", Dollars: excess));
+            questions.Add(new Question($"Was the claimant told before the bid that bonds are required, and did it bring none? Then there is no cap.{HeadField.ContractBondNotBrought:aside}", Dollars: excess));
         if (excess > 0 && facts.Job.Work.SubstantiallyComplex is null)
-            questions.Add(new Question("Did the public entity find before bids, in a finding set out in the bid documents, that the project is substantially complex? Then it may retain more. (work.substantiallyComplex)", Dollars: excess));
+            questions.Add(new Question($"Did the public entity find before bids, in a finding set out in the bid documents, that the project is substantially complex? Then it may retain more.{HeadField.WorkSubstantiallyComplex:aside}", Dollars: excess));
         return CapMeasure.Answer(
             measure.Price is null || !IsContractor(facts) || (excess > 0 && facts.Job.Work.SubstantiallyComplex == true) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
             excess,
@@ -58,25 +58,25 @@ internal static class PublicRetentionCap
     private static bool IsContractor(FactsAsOf facts) => facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor;
 
     /// <summary>A contract below the direct one bears no higher rate than that one does.</summary>
-    [Rule("Pub. Contract Code § 7200(b)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7200(b)")]
     private static decimal? PrimesRate(FactsAsOf facts) =>
         facts.Job.Claimant.Role != ClaimantRole.DirectContractor ? facts.Job.Work.DirectContract?.RetentionPercent : null;
 
     /// <summary>No cap toward a subcontractor that was told before the bid that bonds are required, and brings none.</summary>
-    [Rule("Pub. Contract Code § 7201(b)(2)", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 7201(b)(2)")]
     private static Reason? NoBondBrought(FactsAsOf facts) => facts.Job.Claimant.Role != ClaimantRole.DirectContractor && facts.Job.Contract.BondNotBrought == true
         ? Reason.Of("Pub. Contract Code § 7201(b)(2)", $"The claimant was told before the bid that bonds are required, and brought none: there is no cap.")
         : null;
 
     /// <summary>More than 5 percent may be retained on a project that was found before bids to be substantially complex.</summary>
-    [Rule("Pub. Contract Code § 7201(b)(3)", Since = "2012-01-01")]
-    [Rule("Pub. Contract Code § 7201(b)(4)", Since = "2012-01-01")]
+    [Rule("Pub. Contract Code § 7201(b)(3)")]
+    [Rule("Pub. Contract Code § 7201(b)(4)")]
     private static Reason Complex(FactsAsOf facts) => PublicPayer.IsState(facts) == true
         ? Reason.Of("Pub. Contract Code § 7201(b)(3)", $"The project was found before bids to be substantially complex: the rate that the bid documents give counts.")
         : Reason.Of("Pub. Contract Code § 7201(b)(4)", $"The project was found before bids to be substantially complex: the rate that the bid documents give counts.");
 
     /// <summary>The Department of Transportation retains nothing from progress payments to its direct contractor on a transportation project.</summary>
-    [Rule("Pub. Contract Code § 7202(a)", Since = "2020-01-01")]
+    [Rule("Pub. Contract Code § 7202(a)")]
     private static Reason? NoneAtAll(FactsAsOf facts) => facts.Job.Work.Body == PublicBody.Transportation && facts.Job.Claimant.Role == ClaimantRole.DirectContractor
         ? Reason.Of("Pub. Contract Code § 7202(a)", $"The Department of Transportation may withhold no retention from progress payments on a transportation project.", [.. facts.All<Retained>()])
         : null;

@@ -11,9 +11,9 @@ public static class RetentionCap
     private const string Each = "Civ. Code § 8811(b)(1)(A)";
 
     /// <summary>The finding <c>retention.cap</c>; null where the file shows no retention. Each contract is tested by its own day.</summary>
-    [Rule("Civ. Code § 8811(a)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(3)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(2)", Since = "2026-01-01")]
+    [Rule("Civ. Code § 8811(a)")]
+    [Rule("Civ. Code § 8811(b)(3)")]
+    [Rule("Civ. Code § 8811(b)(2)")]
     public static Finding? Finding(FactsAsOf facts)
     {
         var held = facts.All<Retained>();
@@ -32,9 +32,9 @@ public static class RetentionCap
     }
 
     /// <summary>At most 5 percent of each payment, and 5 percent of the price in all; below the direct contract at most its own percentage.</summary>
-    [Rule("Civ. Code § 8811(b)(1)(A)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(1)(B)", Since = "2026-01-01")]
-    [Rule("Civ. Code § 8811(b)(1)(C)", Since = "2026-01-01")]
+    [Rule("Civ. Code § 8811(b)(1)(A)")]
+    [Rule("Civ. Code § 8811(b)(1)(B)")]
+    [Rule("Civ. Code § 8811(b)(1)(C)")]
     private static Finding Measured(FactsAsOf facts, IReadOnlyList<Retained> held, LocalDate made)
     {
         var isSub = facts.Job.Claimant.Role == ClaimantRole.Subcontractor;
@@ -45,11 +45,11 @@ public static class RetentionCap
         var questions = measure.Questions();
         var lowRise = facts.Job.Work.LowRiseResidential is null && facts.Job.Work.Use != WorkUse.Commercial;
         if (lowRise)
-            questions.Add(new Question("Is the project residential, not mixed-use and not over four stories? Then there is no cap. (work.lowRiseResidential)", Dollars: excess));
+            questions.Add(new Question($"Is the project residential, not mixed-use and not over four stories? Then there is no cap.{HeadField.WorkLowRiseResidential:aside}", Dollars: excess));
         if (isSub && primes is null)
-            questions.Add(new Question("What percentage does the direct contract let the owner retain? No more may be retained below it. (work.directContract.retentionPercent)", Dollars: measure.Retained - excess));
+            questions.Add(new Question($"What percentage does the direct contract let the owner retain? No more may be retained below it.{HeadField.WorkDirectContractRetentionPercent:aside}", Dollars: measure.Retained - excess));
         if (isSub && excess > 0 && facts.Job.Contract.BondNotBrought is null)
-            questions.Add(new Question("Was the claimant told in writing, before or at the request for bids, that payment and performance bonds are required, and did it bring none? Then there is no cap. (contract.bondNotBrought)", Dollars: excess));
+            questions.Add(new Question($"Was the claimant told in writing, before or at the request for bids, that payment and performance bonds are required, and did it bring none? Then there is no cap.{HeadField.ContractBondNotBrought:aside}", Dollars: excess));
         return CapMeasure.Answer(
             lowRise || !isNamed || (excess == 0 && (measure.Price is null || (isSub && primes is null))) ? Standing.InDoubt : excess > 0 ? Standing.Open : Standing.Kept,
             excess,

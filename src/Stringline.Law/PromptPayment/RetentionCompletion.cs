@@ -11,12 +11,12 @@ namespace Stringline.Law.PromptPayment;
 /// <param name="IsSure">Whether the facts of the file make it so.</param>
 /// <param name="Why">Its reason.</param>
 /// <param name="Asks">What would make it sure; null where it is.</param>
-internal sealed record RetentionCompletion(DaySpan On, bool IsSure, Reason Why, string? Asks)
+internal sealed record RetentionCompletion(DaySpan On, bool IsSure, Reason Why, Sentence? Asks)
 {
     private const string Section = "Pub. Contract Code § 7107(c)";
 
     /// <summary>The event that counts: the first that is sure, and where none is, the last, so that the payer has the benefit of every doubt. Null where the file holds none.</summary>
-    [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01")]
+    [Rule("Pub. Contract Code § 7107(c)")]
     public static RetentionCompletion? Of(FactsAsOf facts, CompletionReadings completion)
     {
         RetentionCompletion? sure = null, doubtful = null;
@@ -52,7 +52,7 @@ internal sealed record RetentionCompletion(DaySpan On, bool IsSure, Reason Why, 
 
     private static RetentionCompletion Acceptance(Completed entry, DaySpan day) => new(day, !entry.Contested,
         Reason.Of(Section, $"The public agency accepted the work {day} (paragraph (2)).", [entry]),
-        entry.Contested ? "Did the public entity accept the work on that day? (completed.contested)" : null);
+        entry.Contested ? (Sentence)$"Did the public entity accept the work on that day?{CompletionKinds.Completed.At("contested"):aside}" : null);
 
     private static RetentionCompletion Use(Completed entry, DaySpan day, IReadOnlyList<LaborStop> stops)
     {
@@ -63,12 +63,12 @@ internal sealed record RetentionCompletion(DaySpan On, bool IsSure, Reason Why, 
             var both = DaySpan.Later(day, stop.Last);
             return new RetentionCompletion(both, !entry.Contested && stop.Resumed is null,
                 Reason.Of(Section, $"The public agency occupied and used the work {day}, and labor ceased {stop.Last}: complete on the later of the two, {both} (paragraph (1)).", [entry, stop.Entry]),
-                entry.Contested || stop.Resumed is not null ? "Was the work occupied and used, beyond testing and startup, while labor had ceased? (completed.contested)" : null);
+                entry.Contested || stop.Resumed is not null ? (Sentence)$"Was the work occupied and used, beyond testing and startup, while labor had ceased?{CompletionKinds.Completed.At("contested"):aside}" : null);
         }
 
         return new RetentionCompletion(day, IsSure: false,
             Reason.Of(Section, $"The public agency occupied and used the work {day}. That completes it only together with cessation of labor, which the file does not show (paragraph (1)).", [entry]),
-            "On which day did labor on the whole work cease? Use completes the work together with that. (labor-ceased)");
+            $"On which day did labor on the whole work cease? Use completes the work together with that.{CompletionKinds.LaborCeased:aside}");
     }
 
     private static RetentionCompletion? Idle(FactsAsOf facts, LaborStop stop)
@@ -93,6 +93,6 @@ internal sealed record RetentionCompletion(DaySpan On, bool IsSure, Reason Why, 
         var idle = stop.Last.LastDay(facts.Numbers, days.Id);
         return idle.Latest > facts.AsOf || stop.Resumed <= idle.Latest ? null : new RetentionCompletion(idle, IsSure: false,
             Reason.Of(Section, $"Labor ceased {stop.Last} for {days.Count} continuous days, to {idle}: that completes the work if the cause was beyond the contractor's control (paragraph (3)).", [stop.Entry]),
-            $"Did labor cease for a cause beyond the contractor's control? Only then do {days.Count} idle days complete the work. (completed)");
+            $"Did labor cease for a cause beyond the contractor's control? Only then do {days.Count} idle days complete the work.{CompletionKinds.Completed:aside}");
     }
 }

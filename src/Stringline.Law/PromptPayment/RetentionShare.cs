@@ -36,7 +36,7 @@ internal sealed class RetentionShare
         return owed with
         {
             Why = [.. owed.Why, Reason.Of(section, $"The hirer is entered to have received {received.Amount}, but only each subcontractor's share of what was retained from it is passed on: {sum.Whole} here, by what the file shows as retained.", [received])],
-            Questions = [.. owed.Questions, new Question("How much of the retention received is the claimant's share? It can be no more than was retained from it. (hirer-paid.amount)", Dollars: received.Amount - sum.Whole) { Corrects = received }],
+            Questions = [.. owed.Questions, new Question($"How much of the retention received is the claimant's share? It can be no more than was retained from it.{MoneyKinds.HirerPaid.At("amount"):aside}", Dollars: received.Amount - sum.Whole) { Corrects = received }],
         };
     }
 }

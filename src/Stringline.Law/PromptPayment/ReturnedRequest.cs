@@ -31,9 +31,9 @@ internal readonly record struct ReturnedRequest(LocalDate? Returned, LocalDate? 
     /// <summary>The last day for the entity to pay without interest.</summary>
     /// <param name="received">The day on which the request was first received, or sent where that is not told.</param>
     /// <param name="days">How long the entity has.</param>
-    [Rule("Pub. Contract Code § 20104.50(d)", Since = "1993-01-01")]
-    [Rule("Pub. Contract Code § 10261.5(b)", Since = "1991-01-01")]
-    [Rule("Pub. Contract Code § 10853(c)", Since = "1993-01-01")]
+    [Rule("Pub. Contract Code § 20104.50(d)")]
+    [Rule("Pub. Contract Code § 10261.5(b)")]
+    [Rule("Pub. Contract Code § 10853(c)")]
     public LocalDate LastDay(LocalDate received, NumberRow days) =>
         (Resubmitted ?? received).PlusDays(Math.Max(0, days.Count - LateBy));
 

@@ -121,9 +121,9 @@ public static class StopWork
             ],
             () =>
             [
-                .. dueKnown ? (Question[])[] : [new Question($"On which day does payment fall due under the contract? The {unpaid.Text} are counted from it; the {byDemand.Text} after the demand are only taken for it. (contract.paymentDueDays)", Days: byDemand.Count)],
-                .. written is null ? (Question[])[new Question("Is the direct contract in writing? Only then may work be stopped this way (add contract.written).")] : [],
-                .. disputes.Count > 0 ? (Question[])[new Question("Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
+                .. dueKnown ? (Question[])[] : [new Question($"On which day does payment fall due under the contract? The {unpaid.Text} are counted from it; the {byDemand.Text} after the demand are only taken for it.{HeadField.ContractPaymentDueDays:aside}", Days: byDemand.Count)],
+                .. written is null ? (Question[])[new Question($"Is the direct contract in writing? Only then may work be stopped this way{HeadField.ContractWritten:add}.")] : [],
+                .. disputes.Count > 0 ? (Question[])[new Question($"Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
             ])), new Reading($"unpaid for {unpaid.Text} after the due day", first), amount);
     }
 
@@ -152,12 +152,12 @@ public static class StopWork
                 Reason.Of("Civ. Code § 8838(a)", $"Who stops work without this posting and the notice is liable for the delay."),
                 .. posted.InTime(last) switch
                 {
-                    Verdict.Yes => (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, in time.", [paper!])],
-                    Verdict.No => [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, less than {days} before the notice: leave it posted, and give the notice again.", [paper!])],
-                    _ => posted.IsTold ? [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted}, which may be less than {days} before the notice: leave it posted, and give the notice again.", [paper!])] : [],
+                    Verdict.Yes => (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, in time.", [paper!])],
+                    Verdict.No => [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, less than {days} before the notice: leave it posted, and give the notice again.", [paper!])],
+                    _ => posted.IsTold ? [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, which may be less than {days} before the notice: leave it posted, and give the notice again.", [paper!])] : [],
                 },
             ],
-            Questions = given is null || (posted.IsTold && posted.InTime(last) != Verdict.Open) ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {LawText.IsoDay(last)}? Without it there is no shield. (stop-work-notice-given.posted)") { Corrects = paper }],
+            Questions = given is null || (posted.IsTold && posted.InTime(last) != Verdict.Open) ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {last:iso}? Without it there is no shield.{DisputeKinds.StopWorkNoticeGiven.At("posted"):aside}") { Corrects = paper }],
         };
     }
 
@@ -196,7 +196,7 @@ public static class StopWork
                 .. unserved ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice is given to the owner; the file shows others only.", [paper])] : [],
                 .. untold.Select(p => Reason.Of("Civ. Code § 8834(b)", $"No copy to {p.Name}: one goes to every subcontractor with whom there is a direct contract, on the same day.", [paper])),
             ],
-            Questions = paper.To.Count == 0 ? [new Question("To whom was the stop work notice given, and to whom a copy? (stop-work-notice-given.to)") { Corrects = paper }] : [],
+            Questions = paper.To.Count == 0 ? [new Question($"To whom was the stop work notice given, and to whom a copy?{DisputeKinds.StopWorkNoticeGiven.At("to"):aside}") { Corrects = paper }] : [],
         };
     }
 
@@ -209,11 +209,11 @@ public static class StopWork
 
         public Verdict InTime(LocalDate last) => Last <= last ? Verdict.Yes : First > last ? Verdict.No : Verdict.Open;
 
-        public override string ToString() => (First, Last) switch
+        public Sentence Words => (First, Last) switch
         {
-            ({ } first, { } until) => new DaySpan(first, until).ToString(),
-            (_, { } until) => $"by {LawText.Day(until)}",
-            _ => "",
+            ({ } first, { } until) => (Sentence)$"{new DaySpan(first, until)}",
+            (_, { } until) => (Sentence)$"by {until}",
+            _ => $"",
         };
     }
 

@@ -42,7 +42,7 @@ internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal 
     /// </summary>
     /// <param name="sums">The sums; those that fall due on one day are answered in their order here.</param>
     /// <param name="payments">What was received.</param>
-    [Rule("Civ. Code § 1479", Since = "1872-01-01")]
+    [Rule("Civ. Code § 1479")]
     public static void Receive(IReadOnlyList<SumDue> sums, IReadOnlyList<Paid> payments)
     {
         if (sums.Count == 0)

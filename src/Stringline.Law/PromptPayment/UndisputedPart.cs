@@ -11,7 +11,7 @@ internal static class UndisputedPart
     private const string Section = "Civ. Code § 8850(d)";
 
     /// <summary>The sum; null where the owner left nothing undisputed, or the claimant has no claim of its own against the owner under the procedure.</summary>
-    [Rule(Section, Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule(Section)]
     public static SumDue? Of(FactsAsOf facts, OpenDays calendar)
     {
         var (claims, answers) = (facts.All<DisputeClaimSent>(), facts.All<DisputeClaimAnswered>());
@@ -31,13 +31,13 @@ internal static class UndisputedPart
     /// <summary>The finding <c>dispute-claim.undisputed-part</c>.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="sum">The sum, with what was received for it.</param>
-    [Rule("Civ. Code § 8850(h)", Since = "2026-01-01", Until = "2029-12-31")]
+    [Rule("Civ. Code § 8850(h)")]
     public static Finding Finding(FactsAsOf facts, SumDue sum)
     {
         var claim = facts.All<DisputeClaimSent>()[^1];
         var interest = sum.Penalty(0m, facts.AsOf);
         var late = facts.AsOf > sum.Due;
-        var reading = new Reading("last day for the payer", sum.Due);
+        var reading = new Reading($"last day for the payer", sum.Due);
         return new Finding
         {
             Id = "dispute-claim.undisputed-part",

@@ -43,7 +43,7 @@ public static class Assumptions
             Title = "Taken for granted",
             Standing = Standing.Open,
             Why = why,
-            Questions = undated.Length == 0 ? [] : [.. undated.Select(static e => new Question("On which day was it? An entry without one is counted on the safer side.") { Corrects = e })],
+            Questions = undated.Length == 0 ? [] : [.. undated.Select(static e => new Question($"On which day was it? An entry without one is counted on the safer side.") { Corrects = e })],
         };
     }
 

@@ -61,10 +61,10 @@ public readonly record struct Deadline(Standing Standing, IReadOnlyList<Reading>
     /// <param name="name">The reading.</param>
     /// <param name="lastDay">The statutory last day.</param>
     /// <param name="calendar">The calendar.</param>
-    [Rule("Code Civ. Proc. § 12a", Since = "2008-01-01")]
-    [Rule("Code Civ. Proc. § 12b", Since = "1951-09-22")]
-    [Rule("Civ. Code § 7", Since = "1955-01-01")]
-    public static Reading Own(string name, LocalDate lastDay, OpenDays calendar)
+    [Rule("Code Civ. Proc. § 12a")]
+    [Rule("Code Civ. Proc. § 12b")]
+    [Rule("Civ. Code § 7")]
+    public static Reading Own(Sentence name, LocalDate lastDay, OpenDays calendar)
     {
         var rolled = calendar.RollForwardOnAnyList(lastDay);
         return new Reading(name, lastDay, rolled == lastDay ? null : rolled);
@@ -74,9 +74,9 @@ public readonly record struct Deadline(Standing Standing, IReadOnlyList<Reading>
     /// The readings of a period of months from a day: calendar months, and of six months 182 days where that gives another day (Gov. Code
     /// §§ 6803, 6804; Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601 and Davis v. Thayer (1980) 113 Cal.App.3d 892 differ).
     /// </summary>
-    [Rule("Gov. Code § 6803", Since = "1943-01-01")]
-    [Rule("Gov. Code § 6804", Since = "1943-01-01")]
-    public static IEnumerable<Reading> Months(string name, LocalDate trigger, NumberRow period, OpenDays calendar)
+    [Rule("Gov. Code § 6803")]
+    [Rule("Gov. Code § 6804")]
+    public static IEnumerable<Reading> Months(Sentence name, LocalDate trigger, NumberRow period, OpenDays calendar)
     {
         var months = period.LastDay(trigger);
         if (period.IsHalfYear && TimeLimit.LastDay(trigger, TimeLimit.HalfYearInDays) is var days && days != months)

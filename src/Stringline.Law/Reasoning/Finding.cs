@@ -2,11 +2,22 @@ using Stringline.Law.Numbers;
 
 namespace Stringline.Law.Reasoning;
 
-/// <summary>One way the facts can be taken in law, and the day it gives.</summary>
-/// <param name="Name">What the reading is, such as <c>completion by occupation</c>.</param>
+/// <summary>One way the facts can be taken in law, and the day it gives. Two are equal where they are called alike and give the same days.</summary>
+/// <param name="Words">What the reading is, such as <c>completion by occupation</c>.</param>
 /// <param name="Day">The day: the statutory last day of a deadline, else the day sought. Not rolled.</param>
 /// <param name="Rolled">Where a last day falls on a day that some list passes over (Code Civ. Proc. § 12a; Civ. Code §§ 7, 10), the day to which it rolls at the latest: an argument only, never planned on. Else null.</param>
-public sealed record Reading(string Name, LocalDate Day, LocalDate? Rolled = null);
+public sealed record Reading(Sentence Words, LocalDate Day, LocalDate? Rolled = null)
+{
+    /// <summary>What the reading is, in the words of the job file.</summary>
+    public string Name => Words.ToString();
+
+    /// <inheritdoc/>
+    public bool Equals(Reading? other) => other is not null && (Day, Rolled) == (other.Day, other.Rolled)
+        && (ReferenceEquals(Words, other.Words) || Name == other.Name);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Day, Rolled);
+}
 
 /// <summary>The span between the earliest and the latest day over all open readings, both ends included.</summary>
 /// <param name="Earliest">The reading with the earliest day.</param>
@@ -124,17 +135,4 @@ public sealed record Finding
             return met;
         }
     }
-}
-
-/// <summary>A fact the file does not hold and an answer would need.</summary>
-/// <param name="Text">The question, to be asked of a person.</param>
-/// <param name="Days">How many days the answer could move the band; null where it is not days.</param>
-/// <param name="Dollars">How many dollars the answer could move; null where it is not dollars.</param>
-public sealed record Question(string Text, int? Days = null, decimal? Dollars = null)
-{
-    /// <summary>The entry that the answer would be added to, by a correction; null where it would be an entry of its own or is told in the head of the file.</summary>
-    public Facts.Entry? Corrects { get; init; }
-
-    /// <summary>What is asked, without the entry, whose place in the file is no part of it.</summary>
-    public override string ToString() => $"{Text} {Days} {Dollars?.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
 }

@@ -1,4 +1,3 @@
-using Stringline.Law.Counting;
 using Stringline.Law.Facts;
 
 namespace Stringline.Law.Reasoning;
@@ -9,11 +8,9 @@ namespace Stringline.Law.Reasoning;
 /// </summary>
 public sealed class Reason
 {
-    private readonly FormattableString template;
-
-    private Reason(FormattableString template, string section, bool applied, IReadOnlyList<Entry> facts, IReadOnlyList<Reason> children)
+    private Reason(Sentence sentence, string section, bool applied, IReadOnlyList<Entry> facts, IReadOnlyList<Reason> children)
     {
-        this.template = template;
+        Sentence = sentence;
         Section = section;
         Applied = applied;
         Facts = facts;
@@ -32,18 +29,21 @@ public sealed class Reason
     /// <summary>What it was worked out from.</summary>
     public IReadOnlyList<Reason> Children { get; }
 
-    /// <summary>The sentence. Days are written as <c>2026-06-27 (Sat)</c>, money as <c>$1,234.56</c>.</summary>
-    public string Text => template.ToString(LawText.Instance);
+    /// <summary>The sentence, for a door to write in its own words.</summary>
+    public Sentence Sentence { get; }
+
+    /// <summary>The sentence in the words of the job file. Days are written as <c>2026-06-27 (Sat)</c>, money as <c>$1,234.56</c>.</summary>
+    public string Text => Sentence.ToString();
 
     /// <summary>A rule that applied.</summary>
-    public static Reason Of(string section, FormattableString text, params Reason[] children) =>
+    public static Reason Of(string section, Sentence text, params Reason[] children) =>
         new(text, section, true, [], children);
 
     /// <summary>A rule that applied to some entries.</summary>
-    public static Reason Of(string section, FormattableString text, IReadOnlyList<Entry> facts, params Reason[] children) =>
+    public static Reason Of(string section, Sentence text, IReadOnlyList<Entry> facts, params Reason[] children) =>
         new(text, section, true, facts, children);
 
     /// <summary>A rule that was looked at and did not apply; the text says why not.</summary>
-    public static Reason NotApplied(string section, FormattableString text, params Entry[] facts) =>
+    public static Reason NotApplied(string section, Sentence text, params Entry[] facts) =>
         new(text, section, false, facts, []);
 }

@@ -1,20 +1,25 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
+using Stringline.Law.Counting;
 
 namespace Stringline.Law.Reasoning;
 
 /// <summary>
 /// A sentence that keeps what stands in its holes, so that each door says a field, an entry or a day in its own words, and no text that
-/// somebody typed is ever searched. It is written as an interpolated string. Two are the same only where they are one object.
+/// somebody typed is ever searched. It is written as an interpolated string, and no text is made before somebody reads it. Two are the same
+/// only where they are one object.
 /// </summary>
-/// <param name="literalLength">How many characters of it are ours.</param>
-/// <param name="formattedCount">How many holes it has.</param>
 [InterpolatedStringHandler]
-public sealed class Sentence(int literalLength, int formattedCount)
+public sealed class Sentence
 {
-    private Piece[] pieces = new Piece[(2 * formattedCount) + 1];
+    // Our words, and what stands in a hole as itself; with how it is to be said where the hole says that.
+    private object[] pieces;
     private int count;
+
+    /// <summary>Begins a sentence; for the compiler.</summary>
+    /// <param name="literalLength">How many characters of it are ours.</param>
+    /// <param name="formattedCount">How many holes it has.</param>
+    public Sentence(int literalLength, int formattedCount) => pieces = new object[literalLength == 0 ? formattedCount : (2 * formattedCount) + 1];
 
     /// <summary>Nothing said.</summary>
     public static Sentence Empty { get; } = new(0, 0);
@@ -23,8 +28,14 @@ public sealed class Sentence(int literalLength, int formattedCount)
     public bool IsEmpty => count == 0;
 
     /// <summary>What it names: all that stands in its holes and is no text, and what the sentences in them name.</summary>
-    public IEnumerable<object> Names => pieces.Take(count).Select(piece => piece.Value).Where(value => value is not (null or string))
-        .SelectMany(value => value is Sentence inner ? inner.Names : [value!]);
+    public IEnumerable<object> Names => pieces.Take(count).SelectMany(piece => piece switch
+    {
+        string => [],
+        Sentence inner => inner.Names,
+        Formatted { Value: Sentence inner } => inner.Names,
+        Formatted formatted => [formatted.Value],
+        _ => (IEnumerable<object>)[piece],
+    });
 
     /// <summary>A sentence without holes.</summary>
     public static implicit operator Sentence(string text) => Of(text);
@@ -41,7 +52,7 @@ public sealed class Sentence(int literalLength, int formattedCount)
     /// <summary>Several, one after another.</summary>
     public static Sentence Join(string between, IEnumerable<Sentence> sentences)
     {
-        var joined = new Sentence(0, 1);
+        var joined = new Sentence(0, 0);
         foreach (var sentence in sentences)
         {
             if (joined.count > 0)
@@ -53,24 +64,35 @@ public sealed class Sentence(int literalLength, int formattedCount)
     }
 
     /// <summary>Adds words of ours; for the compiler.</summary>
-    public void AppendLiteral(string value) => Add(new Piece(value, null));
+    public void AppendLiteral(string value) => Add(value);
 
-    /// <summary>Adds a hole; for the compiler.</summary>
-    public void AppendFormatted<T>(T value, string? format = null) => Add(new Piece(value, format));
+    /// <summary>Adds a text; for the compiler.</summary>
+    public void AppendFormatted(string? value) => Add(value ?? "");
+
+    /// <summary>Adds a hole; for the compiler. One that holds nothing is a day that the file does not tell.</summary>
+    public void AppendFormatted(object? value, string? format = null) =>
+        Add(format is null ? value ?? Unknown : new Formatted(value ?? Unknown, format));
+
+    // "The action ended {day} against the claimant".
+    private const string Unknown = "on a day that is not known";
 
     /// <summary>The sentence in the words of a door.</summary>
-    /// <param name="words">What the door says for something in a hole and its format. Texts are said as they are, and never come here.</param>
-    public string Say(Func<object, string?, string> words)
+    /// <param name="words">What the door says for something in a hole and its format.</param>
+    /// <param name="text">How the door writes a text, which is said as it is; null where it writes it so.</param>
+    public string Say(Func<object, string?, string> words, Func<string, string>? text = null)
     {
-        var said = new StringBuilder(literalLength + (16 * formattedCount));
+        if (count == 1 && pieces[0] is string only)
+            return text is null ? only : text(only);
+        var said = new StringBuilder();
         for (var i = 0; i < count; i++)
         {
-            said.Append(pieces[i].Value switch
+            said.Append(pieces[i] switch
             {
-                null => "",
-                string text => text,
-                Sentence inner => inner.Say(words),
-                var value => words(value, pieces[i].Format),
+                string ours => text is null ? ours : text(ours),
+                Sentence inner => inner.Say(words, text),
+                Formatted { Value: Sentence inner, Format: "capital" } => LawText.Capital(inner.Say(words, text)),
+                Formatted formatted => words(formatted.Value, formatted.Format),
+                var value => words(value, null),
             });
         }
 
@@ -78,18 +100,19 @@ public sealed class Sentence(int literalLength, int formattedCount)
     }
 
     /// <summary>The sentence with the names that the job file and the command line have for things.</summary>
-    public override string ToString() => Say(Plain);
+    public override string ToString() => Say(Plainly);
 
     /// <summary>What a door says for something for which it has no words of its own.</summary>
-    public static string Plain(object value, string? format) =>
-        value is IFormattable formattable ? formattable.ToString(format, CultureInfo.InvariantCulture) : value.ToString() ?? "";
+    public static string Plain(object value, string? format) => Door.OfFile.Of(value, format);
 
-    private void Add(Piece piece)
+    private static readonly Func<object, string?, string> Plainly = Plain;
+
+    private void Add(object piece)
     {
         if (count == pieces.Length)
             Array.Resize(ref pieces, (2 * count) + 1);
         pieces[count++] = piece;
     }
 
-    private readonly record struct Piece(object? Value, string? Format);
+    private sealed record Formatted(object Value, string Format);
 }

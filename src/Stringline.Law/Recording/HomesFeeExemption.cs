@@ -38,6 +38,6 @@ public sealed record HomesFeeExemption
         "Exempt from fee per GC 27388.1(a)(1); not related to real property");
 
     /// <summary>All of them.</summary>
-    [Rule("Gov. Code § 27388.1(a)(2)", Since = "2018-01-01")]
+    [Rule("Gov. Code § 27388.1(a)(2)")]
     public static IReadOnlyList<HomesFeeExemption> All { get; } = [TransferTax, OwnerOccupier, CapReached, NotRealProperty];
 }

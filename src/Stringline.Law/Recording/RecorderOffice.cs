@@ -19,7 +19,7 @@ public sealed record RecorderOffice
     public IReadOnlyList<RecorderFact> Facts { get; init; } = [];
 
     /// <summary>The numbers of the law that every office goes by.</summary>
-    internal NumberTable Numbers { get; init; } = NumberTable.Shipped;
+    public NumberTable Numbers { get; init; } = NumberTable.Shipped;
 
     /// <summary>The version of a number of the law on the office's day; the newest where no day was asked for.</summary>
     internal NumberRow ByLaw(Number number) => Numbers.On(number, On ?? LocalDate.MaxIsoValue);

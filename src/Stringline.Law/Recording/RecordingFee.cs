@@ -83,7 +83,7 @@ public static class RecordingFee
             $"{Times(request.Titles, "title", price.Taken)}{doubt}{NotRead(price)}");
     }
 
-    [Rule("Gov. Code § 27388.1(a)(1)", Since = "2018-01-01")]
+    [Rule("Gov. Code § 27388.1(a)(1)")]
     private static FeePart HomesFee(RecorderOffice office, FeeRequest request)
     {
         var counted = office.ParcelsCounted ?? true;
@@ -103,7 +103,7 @@ public static class RecordingFee
     private static int Parcels(RecorderOffice office, FeeRequest request) => request.ParcelsTold is { Unread: not null }
         ? Math.Max(office.ByLaw(Number.MostHomesFees).Count, request.Parcels) : request.Parcels;
 
-    [Rule("Gov. Code § 27388.2", Since = "2022-01-01")]
+    [Rule("Gov. Code § 27388.2")]
     private static FeePart CovenantFee(RecorderOffice office, FeeRequest request) =>
         Part("covenant", "Restrictive covenant fee", Price.Of(office, RecorderField.Covenant, 0, office.ByLaw(Number.CovenantFee).Value),
             request.Exemption is not null ? 0 : 1, "Gov. Code § 27388.2", "taken once, for the first page");

@@ -224,16 +224,16 @@ internal sealed class ActionsOnNotice
         foreach (var action in actions)
         {
             if (action.Enforces.Count == 0)
-                questions.Add(new Question("Is the action on the stop payment notice too? (action-filed.enforces)") { Corrects = action });
+                questions.Add(new Question($"Is the action on the stop payment notice too?{ClaimKinds.ActionFiled.At("enforces"):aside}") { Corrects = action });
             if (action.Against.Count == 0)
                 questions.Add(new Question(ReferenceEquals(law, StopPaymentLaw.Public)
-                    ? "Were the public entity and the direct contractor both sued? (action-filed.against)"
-                    : "Was everyone sued who holds money on a stop payment notice? (action-filed.against)") { Corrects = action });
+                    ? (Sentence)$"Were the public entity and the direct contractor both sued?{ClaimKinds.ActionFiled.At("against"):aside}"
+                    : $"Was everyone sued who holds money on a stop payment notice?{ClaimKinds.ActionFiled.At("against"):aside}") { Corrects = action });
             var end = OwnAction.EndOf(facts, action, orders: false, out var surely);
             if (end is not null && !surely)
-                questions.Add(new Question("Which action was it that ended? (action-ended.of)") { Corrects = end });
+                questions.Add(new Question($"Which action was it that ended?{ClaimKinds.ActionEnded.At("of"):aside}") { Corrects = end });
             if (end is { How: ActionEnd.Dismissed, WithoutPrejudice: null })
-                questions.Add(new Question("Does the order of dismissal say that it is without prejudice? (action-ended.withoutPrejudice)") { Corrects = end });
+                questions.Add(new Question($"Does the order of dismissal say that it is without prejudice?{ClaimKinds.ActionEnded.At("withoutPrejudice"):aside}") { Corrects = end });
         }
 
         return questions;

@@ -54,7 +54,7 @@ internal static class AfterSuing
         IReadOnlyList<Question> Ask() =>
         [
             .. facts.All<ActionTold>().Where(static t => t.Manner is null)
-                .Select(static t => new Question("How were they told of the action? (action-told.manner)") { Corrects = t }),
+                .Select(static t => new Question($"How were they told of the action?{NoticeKinds.ActionTold.At("manner"):aside}") { Corrects = t }),
         ];
     }
 
@@ -112,6 +112,6 @@ internal static class AfterSuing
         var trial = OwnAction.Trial(facts, action);
         return Deadline.Of(trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar)
             .Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
-            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], () => [.. OwnAction.Ask(trial, "the trial began", "trial-begun")]);
+            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], () => [.. OwnAction.Ask(trial, "the trial began", ClaimKinds.TrialBegun)]);
     }
 }

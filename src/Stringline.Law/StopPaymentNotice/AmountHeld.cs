@@ -163,7 +163,7 @@ internal sealed record AmountHeld(Outcome Outcome, decimal Dollars, bool IsHeld)
     private static void AddHeld(FactsAsOf facts, decimal demand, HolderServed holder, Sum sum, Outcome last, StopPaymentLaw law, List<Reason> why)
     {
         why.Add(Reason.Of(law.DueOnly, sum.Stated is { } stated
-            ? (FormattableString)$"Held by the {holder.Holder.Words}: {sum.Held}. The notice states {stated}, and {sum.Due} of what was due through its day is still due."
+            ? (Sentence)$"Held by the {holder.Holder.Words}: {sum.Held}. The notice states {stated}, and {sum.Due} of what was due through its day is still due."
             : $"Held by the {holder.Holder.Words}: {sum.Held} at most; the file does not say what the notice states."));
         var within = Toward(facts, demand, holder.Holder);
         var missing = (holder.Holder.IsLender ? Net(facts, within) : within) - sum.Held;
@@ -215,15 +215,15 @@ internal sealed record AmountHeld(Outcome Outcome, decimal Dollars, bool IsHeld)
         foreach (var paper in facts.All<StopPaymentGiven>())
         {
             if (paper.Amount is null)
-                questions.Add(new Question("Which amount does the stop payment notice state? (stop-payment-given.amount)") { Corrects = paper });
+                questions.Add(new Question($"Which amount does the stop payment notice state?{NoticeKinds.StopPaymentGiven.At("amount"):aside}") { Corrects = paper });
             if (paper.On.Latest is not { } day)
                 continue;
             if (Demand.Of(facts.Through(day), reach, Remedy.StopPaymentNotice).IsUnknown)
-                questions.Add(new Question("What was due on the day of the stop payment notice? Price what was furnished by then. (furnished.amount)", Dollars: paper.Amount));
+                questions.Add(new Question($"What was due on the day of the stop payment notice? Price what was furnished by then.{WorkKinds.Furnished.At("amount"):aside}", Dollars: paper.Amount));
             foreach (var furnished in facts.Furnished)
             {
                 if (furnished.On.Earliest <= day && furnished.Until.Latest > day)
-                    questions.Add(new Question("How much of the work that was going on when the stop payment notice was given had been provided by then? Split the entry at that day. (furnished.amount)", Dollars: furnished.Amount) { Corrects = furnished });
+                    questions.Add(new Question($"How much of the work that was going on when the stop payment notice was given had been provided by then? Split the entry at that day.{WorkKinds.Furnished.At("amount"):aside}", Dollars: furnished.Amount) { Corrects = furnished });
             }
         }
 
@@ -232,12 +232,12 @@ internal sealed record AmountHeld(Outcome Outcome, decimal Dollars, bool IsHeld)
             foreach (var lower in facts.All<LowerTierClaim>())
             {
                 if (!lower.StopPaymentNotice)
-                    questions.Add(new Question("Did the one under the claimant's contract give the lender a stop payment notice too? It comes off what the lender owes the claimant. (lower-tier-claim.stopPaymentNotice)", Dollars: lower.Amount) { Corrects = lower });
+                    questions.Add(new Question($"Did the one under the claimant's contract give the lender a stop payment notice too? It comes off what the lender owes the claimant.{ClaimKinds.LowerTierClaim.At("stopPaymentNotice"):aside}", Dollars: lower.Amount) { Corrects = lower });
             }
         }
 
         if (facts.All<StopPaymentBondGiven>() is [.., { Amount: null } bond] && served.Any(h => h.Counting(time).Count > 0))
-            questions.Add(new Question("What is the amount of the bond that frees the money? (stop-payment-bond-given.amount)") { Corrects = bond });
+            questions.Add(new Question($"What is the amount of the bond that frees the money?{OwnerKinds.StopPaymentBondGiven.At("amount"):aside}") { Corrects = bond });
         return questions;
     }
 }

@@ -74,13 +74,13 @@ internal sealed class CounterPapers
         if (entity.Proof is null)
         {
             why.Add(Reason.Of(Section, $"Lost for the money withheld unless the proof of service went with it."));
-            questions.Add(new Question("Did the proof of service of the copy on the direct contractor go with the counteraffidavit? (counteraffidavit-served.proof)") { Corrects = entity.Paper });
+            questions.Add(new Question($"Did the proof of service of the copy on the direct contractor go with the counteraffidavit?{PublicKinds.CounteraffidavitServed.At("proof"):aside}") { Corrects = entity.Paper });
         }
 
         foreach (var paper in entity.Paper == copy.Paper ? (CounteraffidavitServed[])[entity.Paper] : [entity.Paper, copy.Paper])
         {
             if (paper.Manner is null)
-                questions.Add(new Question("How was the counteraffidavit served? First-class mail and e-mail are no manner of it. (counteraffidavit-served.manner)") { Corrects = paper });
+                questions.Add(new Question($"How was the counteraffidavit served? First-class mail and e-mail are no manner of it.{PublicKinds.CounteraffidavitServed.At("manner"):aside}") { Corrects = paper });
         }
 
         return new CounterPapers(entity.Proof == true ? day : null, day, why, questions);

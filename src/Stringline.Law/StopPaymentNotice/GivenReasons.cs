@@ -20,7 +20,7 @@ internal static class GivenReasons
     private static Reason Of(FactsAsOf facts, GivenPaper service, Holder holder, StopPaymentLaw law)
     {
         var paper = service.Paper;
-        var given = service.On is { } on ? on.ToString() : "on a day unknown";
+        var given = service.On is { } on ? (Sentence)$"{on}" : $"on a day unknown";
         return service.Flaw switch
         {
             Flaw.None => Reason.Of(law.Recipients, $"Stop payment notice given to the {holder.Words}: {given}.", [paper]),
@@ -51,7 +51,7 @@ internal static class GivenReasons
             if (rows.Any(r => r.Holds && r.Served.Holder.IsReachedBy(paper.To)))
                 continue;
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
-            var given = DaySpan.Of(paper.On) is { } on ? on.ToString() : "of an unknown day";
+            var given = DaySpan.Of(paper.On) is { } on ? (Sentence)$"{on}" : $"of an unknown day";
             yield return rows.Any(r => r.Served.Holder.IsReachedBy(paper.To))
                 ? Reason.NotApplied("Civ. Code § 8520(a)", $"The stop payment notice of {given} went to {names}. A direct contractor makes the owner hold nothing by it; it does not count here.", paper)
                 : Reason.NotApplied(law.Recipients, $"The stop payment notice of {given} went to {names}, who is none of those to whom it is given; it does not count.", paper);
@@ -68,19 +68,19 @@ internal static class GivenReasons
             if (service.Counts == Verdict.No)
                 continue;
             if (paper.Manner is null)
-                questions.Add(new Question($"How was the stop payment notice to the {served.Holder.Words} given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none. (stop-payment-given.manner)") { Corrects = paper });
+                questions.Add(new Question($"How was the stop payment notice to the {served.Holder.Words} given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none.{NoticeKinds.StopPaymentGiven.At("manner"):aside}") { Corrects = paper });
             if (paper is { Manner: Manner.Substituted, Mailed: null })
-                questions.Add(new Question($"On which day was the stop payment notice mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later. (stop-payment-given.mailed)") { Corrects = paper });
+                questions.Add(new Question($"On which day was the stop payment notice mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.StopPaymentGiven.At("mailed"):aside}") { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed)
-                questions.Add(new Question("How often was it tried to hand the stop payment notice over before it was left, each time on another day and at another hour? (stop-payment-given.tries)", Dollars: paper.Amount) { Corrects = paper });
+                questions.Add(new Question($"How often was it tried to hand the stop payment notice over before it was left, each time on another day and at another hour?{NoticeKinds.StopPaymentGiven.At("tries"):aside}", Dollars: paper.Amount) { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed && served.Holder.Through.Any(p => paper.To.Contains(p.Id) && LeftAndMailed.IsNaturalPerson(p) is null))
-                questions.Add(new Question($"Is the {served.Holder.Words} to whom it was left and mailed a natural person? (parties.naturalPerson)"));
+                questions.Add(new Question($"Is the {served.Holder.Words} to whom it was left and mailed a natural person?{HeadField.PartiesNaturalPerson:aside}"));
             if (service.Flaw == Flaw.MaybeReleased)
-                questions.Add(new Question("Which stop payment notice was released? (stop-payment-released.of)", Dollars: paper.Amount));
+                questions.Add(new Question($"Which stop payment notice was released?{NoticeKinds.StopPaymentReleased.At("of"):aside}", Dollars: paper.Amount));
             foreach (var party in served.Holder.Through)
             {
                 if (party.Capacity == PartyCapacity.OwnersAgent && paper.To.Contains(party.Id))
-                    questions.Add(new Question($"May {party.Name} take notices for the owner? What is outside an agent's authority does not count. (stop-payment-given.to)") { Corrects = paper });
+                    questions.Add(new Question($"May {party.Name} take notices for the owner? What is outside an agent's authority does not count.{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = paper });
             }
         }
 

@@ -111,7 +111,7 @@ internal static class HoldersAnswers
                 }
 
                 var toReplace = facts.Numbers.On(Number.ReplaceBond, objected.On.Earliest!.Value);
-                readings.Add(Deadline.Own($"{toReplace.Spelled} after the lender's objection of {LawText.IsoDay(objected.On.Earliest!.Value)}", last, calendar));
+                readings.Add(Deadline.Own($"{toReplace.Spelled} after the lender's objection of {objected.On.Earliest!.Value:iso}", last, calendar));
                 brought = objected.NewBond is { } on ? new DaySpan(on, on) : null;
                 why.Add(Reason.Of("Civ. Code § 8534", $"The lender objected to the sureties of the bond. Bring a bond of an admitted surety insurer within {toReplace.Spelled}, by {last}; else it may disregard the bonded notice and release what it held.", [objected, paper.Paper]));
             }

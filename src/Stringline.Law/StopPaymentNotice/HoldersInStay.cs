@@ -59,7 +59,7 @@ internal static class HoldersInStay
     }
 
     /// <summary>What is said of it, and of a bankruptcy of the contractor, whose money it is that the holder withholds.</summary>
-    [Rule("11 U.S.C. § 362(a)", Since = "1979-10-01", Sure = Sure.FromMemory)]
+    [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
     public static IEnumerable<Reason> Why(FactsAsOf facts, StayedSuit? stay, Standing standing, IReadOnlyList<StopPaymentAction.Window> windows)
     {
         if (stay is not null && standing != Standing.Done)

@@ -62,7 +62,7 @@ internal static class LendersRows
             if (isDue && noticed is null)
                 why.Add(NoticeMissing(facts, lender, notice));
             else if (toward.IsInDoubt)
-                why.Add(Reason.Of("Civ. Code § 8508(a)", $"Whether the preliminary notice to {lender.Name} counts is in doubt (see preliminary-notice.last-day); this hangs on it.", [.. notice.Why]));
+                why.Add(Reason.Of("Civ. Code § 8508(a)", $"Whether the preliminary notice to {lender.Name} counts is in doubt{new FindingId("preliminary-notice.last-day"):see}; this hangs on it.", [.. notice.Why]));
             if (toward.Kind == ReachKind.Late)
                 why.Add(Reason.Of("Civ. Code § 8204(a)", $"Toward {lender.Name} the preliminary notice reaches back to {toward.From!.Value.Latest} only: {amount!.Value} of the claim lies within it."));
             if (IsOnlyReputed(facts, lender))
@@ -73,7 +73,7 @@ internal static class LendersRows
         List<Question> Ask() =>
         [
             .. GivenReasons.Questions(facts, served),
-            .. served.Services.Count > 0 ? (Question[])[new Question($"Was the notice to {lender.Name} given to the manager or another responsible person at the office that holds the fund? It has no effect otherwise. (stop-payment-given.to)") { Corrects = served.Services[0].Paper }] : [],
+            .. served.Services.Count > 0 ? (Question[])[new Question($"Was the notice to {lender.Name} given to the manager or another responsible person at the office that holds the fund? It has no effect otherwise.{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = served.Services[0].Paper }] : [],
             .. served.Services.Where(s => s.Paper is { Bonded: true, BondAmount: null }).Select(s => AskForBond(facts, s.Paper)),
         ];
     }
@@ -110,7 +110,7 @@ internal static class LendersRows
         var least = paper.Amount is { } claim
             ? LawText.Money(ServingHolders.AmountOfBond(facts, claim, given)) + " at least"
             : facts.Numbers.On(Number.BondOfNotice, given).Text + " of the claim";
-        return new($"What is the amount of the bond that came with the stop payment notice? It must be {least}. (stop-payment-given.bondAmount)",
+        return new($"What is the amount of the bond that came with the stop payment notice? It must be {least}.{NoticeKinds.StopPaymentGiven.At("bondAmount"):aside}",
             Dollars: paper.Amount) { Corrects = paper };
     }
 

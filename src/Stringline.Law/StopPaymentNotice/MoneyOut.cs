@@ -19,7 +19,7 @@ internal static class MoneyOut
     /// <param name="owners">The entity's recorded notices.</param>
     /// <param name="calendar">The calendar.</param>
     [Rule("Civ. Code § 9360(a)")]
-    [Rule("Pub. Contract Code § 7107(c)", Since = "1999-01-01", Sure = Sure.OurReading)]
+    [Rule("Pub. Contract Code § 7107(c)", Sure = Sure.OurReading)]
     public static Finding? Finding(FactsAsOf facts, Standing giving, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
     {
         if (!facts.HasFurnished || giving is not (Standing.Open or Standing.InDoubt) || completion.Open.Count == 0)

@@ -86,7 +86,7 @@ public static class PrivateStopPayment
         _ => throw new InvalidOperationException($"No such standing: {standing}."),
     };
 
-    private static readonly Reason WithTheLien = Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same readings (see claim-of-lien.last-day); it need not wait until work has ceased.");
+    private static readonly Reason WithTheLien = Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same readings{new FindingId("claim-of-lien.last-day"):see}; it need not wait until work has ceased.");
 
     /// <summary>The finding of the row in which giving it to a party stands, such as <c>stop-payment-notice.owner</c>; null for one who holds nothing.</summary>
     public static string? RowOf(JobFile job, Party party)

@@ -98,10 +98,10 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
                 if (service.Counts == Verdict.No)
                     continue;
                 questions.Add(IsState(facts)
-                    ? new Question("Was the stop payment notice given to the director of the department that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper }
-                    : new Question("Was the stop payment notice given to the entity's disbursing office or to the body that awarded the contract? (stop-payment-given.to)") { Corrects = service.Paper });
+                    ? new Question($"Was the stop payment notice given to the director of the department that awarded the contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper }
+                    : new Question($"Was the stop payment notice given to the entity's disbursing office or to the body that awarded the contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper });
                 if (service.Paper.TenDollars is null)
-                    questions.Add(new Question($"Were {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf).Spelled} paid with the stop payment notice? Then the entity must tell of the time to sue. (stop-payment-given.tenDollars)") { Corrects = service.Paper });
+                    questions.Add(new Question($"Were {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf).Spelled} paid with the stop payment notice? Then the entity must tell of the time to sue.{NoticeKinds.StopPaymentGiven.At("tenDollars"):aside}") { Corrects = service.Paper });
             }
 
             return questions;
@@ -142,7 +142,7 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
         foreach (var reading in completion.Open)
         {
             if (reading.Firmness is not (Firmness.Floor or Firmness.Projected))
-                readings.Add(After(reading.On.Latest, reading.Name));
+                readings.Add(After(reading.On.Latest, reading.Words));
         }
 
         foreach (var notice in owners)
@@ -162,7 +162,7 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
             Explain = () => [Reason.Of("Civ. Code § 9362", $"{LawText.Capital(dollars.Spelled)} were paid with the notice, so the entity tells the claimant of the time to sue not later than {toTell} after completion and after a notice of completion or cessation is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
         };
 
-        Reading After(LocalDate day, string what)
+        Reading After(LocalDate day, Sentence what)
         {
             var days = facts.Numbers.On(Number.EntityTells, day);
             return new Reading($"{days.Spelled} after {what}", calendar.RollForwardOnAnyList(days.LastDay(day)));

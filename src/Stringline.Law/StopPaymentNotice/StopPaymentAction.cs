@@ -101,7 +101,7 @@ internal sealed record StopPaymentAction(
         var first = window.First;
         List<Reading> readings = first.IsExact
             ? [new Reading($"after {window.Wait.Spelled} from giving the notice", first.Earliest)]
-            : [new Reading("notice given on its earliest day", first.Earliest), new Reading("notice given on its latest day", first.Latest)];
+            : [new Reading($"notice given on its earliest day", first.Earliest), new Reading($"notice given on its latest day", first.Latest)];
         return new Finding
         {
             Id = place == 0 ? "stop-payment-notice.action-first-day" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.action-first-day.{place + 1}"),
@@ -121,7 +121,7 @@ internal sealed record StopPaymentAction(
     {
         var readings = new List<Reading>(time.Readings.Count);
         foreach (var reading in time.Readings)
-            readings.Add(Deadline.Own(reading.Name, facts.Numbers.LastDay(law.ToSue, reading.Day), calendar));
+            readings.Add(Deadline.Own(reading.Words, facts.Numbers.LastDay(law.ToSue, reading.Day), calendar));
         var stayed = stay = HoldersInStay.Of(facts, windows, readings);
         var without = Deadline.StandingOf(facts.AsOf, readings, null, time.EndFirm);
         var standing = given ? actions.StandingOf(windows, readings, time.EndFirm, without, stay)
@@ -147,7 +147,7 @@ internal sealed record StopPaymentAction(
         if (!given && toGive.Standing == Standing.Lost)
             why.Add(Reason.Of(law.Last, $"No stop payment notice that counts was given in its time, so there is none to sue on.", [.. toGive.Why]));
         foreach (var reading in time.Readings)
-            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Name}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within {facts.Numbers.On(law.ToSue, reading.Day)} after that end, not after the giving, and the end is not rolled: {facts.Numbers.LastDay(law.ToSue, reading.Day)}."));
+            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Words}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within {facts.Numbers.On(law.ToSue, reading.Day)} after that end, not after the giving, and the end is not rolled: {facts.Numbers.LastDay(law.ToSue, reading.Day)}."));
         why.Add(ReferenceEquals(law, StopPaymentLaw.Public) ? EntityAndContractor : EffectEnds);
         why.AddRange(actions.Why(windows));
         return why;

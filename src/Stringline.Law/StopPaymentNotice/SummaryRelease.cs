@@ -58,7 +58,7 @@ internal static class SummaryRelease
         var asAsked = false;
         if (affidavit.AnswerBy is { } stated)
         {
-            readings.Add(new Reading("the day that the entity's notice states", stated));
+            readings.Add(new Reading($"the day that the entity's notice states", stated));
             if (stated < surelyAllowed)
                 readings.Add(new Reading($"{least.Spelled} after service, the least the section allows", LocalDate.Max(first, stated)));
             else if (stated > last)
@@ -91,7 +91,7 @@ internal static class SummaryRelease
     [Rule("Civ. Code § 9404", Sure = Sure.OurReading)]
     private static ReleaseAnswer OnADayUnknown(FactsAsOf facts, ReleaseAffidavitServed affidavit, OpenDays calendar)
     {
-        Reading[] readings = [affidavit.AnswerBy is { } stated ? new Reading("the day that the entity's notice states", stated) : new Reading("at once: nobody knows when the days began", facts.AsOf)];
+        Reading[] readings = [affidavit.AnswerBy is { } stated ? new Reading($"the day that the entity's notice states", stated) : new Reading($"at once: nobody knows when the days began", facts.AsOf)];
         var (least, most) = (facts.Numbers.On(Number.LeastToAnswer, facts.AsOf), facts.Numbers.On(Number.MostToAnswer, facts.AsOf));
         var answer = CounterPapers.Of(facts, LocalDate.MinIsoValue, affidavit.AnswerBy ?? LocalDate.MaxIsoValue);
         return new ReleaseAnswer(affidavit, new Outcome(Deadline.Of(Standing.InDoubt, readings, calendar), new Words(
@@ -100,7 +100,7 @@ internal static class SummaryRelease
                 Reason.Of(Notice, $"The public entity served the direct contractor's affidavit on a day that the file does not give. It releases the money unless a counteraffidavit is served on it on or before the day stated, {least.Count} to {most} after that service: serve it at once.", [affidavit]),
                 .. answer.Why,
             ],
-            () => [new Question("On which day was the affidavit served on the claimant? (release-affidavit-served.on)", Days: most.Count) { Corrects = affidavit }, .. Questions(facts, affidavit, answer)])), answer);
+            () => [new Question($"On which day was the affidavit served on the claimant?{PublicKinds.ReleaseAffidavitServed.At("on"):aside}", Days: most.Count) { Corrects = affidavit }, .. Questions(facts, affidavit, answer)])), answer);
     }
 
     private static bool IsPastAll(DaySpan? day, List<Reading> readings) => day is not { } known || known.Earliest > Latest(readings);
@@ -138,9 +138,9 @@ internal static class SummaryRelease
     {
         List<Question> questions = [.. answer.Questions];
         if (affidavit.AnswerBy is null)
-            questions.Add(new Question("Which day does the entity's notice state for the counteraffidavit? (release-affidavit-served.answerBy)", Days: facts.Numbers.On(Number.MostToAnswer, facts.AsOf).Count - facts.Numbers.On(Number.LeastToAnswer, facts.AsOf).Count) { Corrects = affidavit });
+            questions.Add(new Question($"Which day does the entity's notice state for the counteraffidavit?{PublicKinds.ReleaseAffidavitServed.At("answerBy"):aside}", Days: facts.Numbers.On(Number.MostToAnswer, facts.AsOf).Count - facts.Numbers.On(Number.LeastToAnswer, facts.AsOf).Count) { Corrects = affidavit });
         if (affidavit.Manner is null)
-            questions.Add(new Question("How was the affidavit served on the claimant? The days run from when that was complete. (release-affidavit-served.manner)") { Corrects = affidavit });
+            questions.Add(new Question($"How was the affidavit served on the claimant? The days run from when that was complete.{PublicKinds.ReleaseAffidavitServed.At("manner"):aside}") { Corrects = affidavit });
         return questions;
     }
 }

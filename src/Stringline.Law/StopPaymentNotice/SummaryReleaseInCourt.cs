@@ -67,7 +67,7 @@ internal static class SummaryReleaseInCourt
         var isNotice = noticed.Manner is not { } manner || Giving.IsGood(manner);
         var untold = Untold(facts, noticed);
         var isGood = isNotice && untold.Count == 0 && (noticed.Manner is Manner.Personal ? byHand : byMail);
-        var hearing = new Reading("the day of the hearing", noticed.Hearing);
+        var hearing = new Reading($"the day of the hearing", noticed.Hearing);
         return new Finding
         {
             Id = "summary-release.hearing-notice",
@@ -83,10 +83,10 @@ internal static class SummaryReleaseInCourt
             ],
             Questions =
             [
-                .. noticed.Manner is null && byHand && !byMail ? (Question[])[new Question("How was notice of the hearing given? By hand it is in time, by mail it is not. (hearing-noticed.manner)") { Corrects = noticed }] : [],
-                .. noticed.To.Count == 0 ? (Question[])[new Question("To whom was notice of the hearing given? It goes to the public entity and to the other party. (hearing-noticed.to)") { Corrects = noticed }] : [],
+                .. noticed.Manner is null && byHand && !byMail ? (Question[])[new Question($"How was notice of the hearing given? By hand it is in time, by mail it is not.{PublicKinds.HearingNoticed.At("manner"):aside}") { Corrects = noticed }] : [],
+                .. noticed.To.Count == 0 ? (Question[])[new Question($"To whom was notice of the hearing given? It goes to the public entity and to the other party.{PublicKinds.HearingNoticed.At("to"):aside}") { Corrects = noticed }] : [],
                 .. noticed.By is null && untold.Any(static party => party.Capacity == PartyCapacity.DirectContractor)
-                    ? (Question[])[new Question("Did the direct contractor itself move for the hearing and give the notice? Then the other party is the claimant. (hearing-noticed.by)") { Corrects = noticed }] : [],
+                    ? (Question[])[new Question($"Did the direct contractor itself move for the hearing and give the notice? Then the other party is the claimant.{PublicKinds.HearingNoticed.At("by"):aside}") { Corrects = noticed }] : [],
             ],
         };
     }

@@ -46,13 +46,13 @@ public sealed class TimeToGive
         {
             var days = facts.Numbers.On(Number.GiveNoticeAfterCompletion, reading.On.Earliest);
             why.Add(Reason.Of(NotRecorded,
-                $"On the reading «{reading.Name}», {days} after {reading.On.Earliest}: {days.LastDay(reading.On.Earliest)}.", reading.Why));
+                $"On the reading «{reading.Words}», {days} after {reading.On.Earliest}: {days.LastDay(reading.On.Earliest)}.", reading.Why));
             foreach (var completed in CandidateDays.Completions(reading, owners))
             {
                 var last = facts.Numbers.LastDay(Number.GiveNoticeAfterCompletion, completed);
                 if (last > ShortestIf(facts, reading, completed, owners))
                     continue;
-                var name = completed == reading.On.Earliest ? reading.Name : completed == reading.On.Latest ? reading.Name + ", at the latest" : reading.NameOn(completed);
+                var name = completed == reading.On.Earliest ? reading.Words : completed == reading.On.Latest ? $"{reading.Words}, at the latest" : reading.WordsOn(completed);
                 readings.Add(Deadline.Own(name, last, calendar));
             }
         }
@@ -60,9 +60,9 @@ public sealed class TimeToGive
         var unseen = UnseenNotice.OfCompletion(facts, completion, owners, calendar);
         var ceasedUnseen = ShorteningOnly(facts, UnseenNotice.OfCessation(facts, owners), readings);
         foreach (var notice in unseen)
-            readings.Add(Deadline.Own(notice.Name, facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, notice.Recorded), calendar));
+            readings.Add(Deadline.Own(notice.Words, facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, notice.Recorded), calendar));
         foreach (var notice in ceasedUnseen)
-            readings.Add(Deadline.Own(notice.Name, facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, notice.Recorded), calendar));
+            readings.Add(Deadline.Own(notice.Words, facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, notice.Recorded), calendar));
         if (unseen.Count > 0)
             why.Add(UnseenNotice.Why(facts, unseen, Recorded, Number.GiveNoticeAfterRecording));
         if (ceasedUnseen.Count > 0)
@@ -88,7 +88,7 @@ public sealed class TimeToGive
             if (!notice.IsForWholeWork)
             {
                 why.Add(OfOneContract(notice));
-                (ofOne ??= []).Add(new Question($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only? (owner-recorded.contractOf)") { Corrects = notice.Entry });
+                (ofOne ??= []).Add(new Question($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only?{OwnerKinds.OwnerRecorded.At("contractOf"):aside}") { Corrects = notice.Entry });
             }
 
             if (notice.HasForm == Verdict.Yes && SurelyCounts(facts, notice, completion))
@@ -98,7 +98,7 @@ public sealed class TimeToGive
             }
 
             foreach (var recorded in CandidateDays.Ends(notice.Recorded))
-                fromRecording.Add(Deadline.Own($"{days.Text} after the {notice.Words} of {LawText.IsoDay(recorded)}",
+                fromRecording.Add(Deadline.Own($"{days.Text} after the {notice.Words} of {recorded:iso}",
                     facts.Numbers.LastDay(Number.GiveNoticeAfterRecording, recorded), calendar));
         }
 

@@ -38,8 +38,9 @@ internal static class ClaimRefusals
 
     /// <summary>What the law says must be mended first.</summary>
     private static IEnumerable<Refusal> Obstacles(IReadOnlyList<Law.Reasoning.Reason> obstacles) => obstacles.Select(o => new Refusal(
-        "law", Place.Assessment, $"{new SaidByLaw(o.Text)}",
-        $"{new SaidByLaw(string.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Text).DefaultIfEmpty("See what the assessment says and asks for.")))}",
+        "law", Place.Assessment, $"{new SaidByLaw(o.Sentence)}",
+        $"{new SaidByLaw(Sentence.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Sentence)
+            .DefaultIfEmpty("See what the assessment says and asks for.")))}",
         o.Section));
 
     /// <summary>The same asked of the findings, so that no assessment without obstacles slips through where a right is lost.</summary>
@@ -153,7 +154,7 @@ internal static class ClaimRefusals
     }
 
     private static Sentence Then(Finding? finding) =>
-        finding is not null && Why(finding) is { Text.Length: > 0 } why ? (Sentence)$" {why}" : Sentence.Empty;
+        finding is not null && Why(finding) is { Words.IsEmpty: false } why ? (Sentence)$" {why}" : Sentence.Empty;
 
-    private static SaidByLaw Why(Finding finding) => new(string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Text)));
+    private static SaidByLaw Why(Finding finding) => new(Sentence.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Sentence)));
 }

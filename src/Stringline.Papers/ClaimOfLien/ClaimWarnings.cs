@@ -60,7 +60,7 @@ internal static class ClaimWarnings
             return texts;
         var once = $"Due, and by the file given to none of these: the {string.Join("; the ", missing.Select(r => r.Words))}. "
             + "Enter what was given.";
-        return texts.Where(t => !missing.Exists(r => t == r.WasGiven || (t == r.NoneGiven && r != missing[0])))
+        return texts.Where(t => !missing.Exists(r => t == r.WasGiven.Text || (t == r.NoneGiven && r != missing[0])))
             .Select(t => t == missing[0].NoneGiven ? once : t);
     }
 }

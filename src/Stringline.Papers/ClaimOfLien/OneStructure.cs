@@ -49,7 +49,7 @@ internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> R
         if (Recorded(assessment, structure) is { Standing: Standing.Lost } over)
         {
             refusals.Add(new Refusal("structure-late", new Place.OfFinding(over.Id),
-                $"{new SaidByLaw(string.Join(" ", over.Why.Where(w => w.Applied).Select(w => w.Text)))}",
+                $"{new SaidByLaw(Sentence.Join(" ", over.Why.Where(w => w.Applied).Select(w => w.Sentence)))}",
                 "The time of this structure is over; make a claim on one whose time runs.", "Civ. Code §§ 8412, 8414, 8448(b)(1)"));
         }
 

@@ -1,5 +1,6 @@
 using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
@@ -107,7 +108,7 @@ internal static class CompletionPaper
                     : Array.Empty<string>(),
                 contract is not null ? "The notice is for one direct contract only. It shortens the time of that contractor and of those "
                     + "who worked under it (§ 8186)." : "Completion is that of the whole work of improvement, not of one trade. A wrong "
-                    + "day does no harm if the true one is 15 days or less before recording (§ 8182(c)).",
+                    + $"day does no harm if the true one is {matter.ByLaw(Number.RecordCompletion)} or less before recording (§ 8182(c)).",
             ],
             Steps =
             [

@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
-using Stringline.Law.Completion;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
 
@@ -82,7 +82,7 @@ internal static partial class CompletionSheet
     /// <summary>The copies after recording: to whom by the file, and how (Civ. Code §§ 8106, 8110, 8190).</summary>
     public static IEnumerable<string> Copies(Matter matter)
     {
-        yield return "Within 10 days after recording give a copy to the direct contractor and to each claimant who gave the owner "
+        yield return $"Within {matter.ByLaw(Number.OwnersCopy)} after recording give a copy to the direct contractor and to each claimant who gave the owner "
             + "preliminary notice, by hand, or by registered, certified or express mail, or overnight by an express service carrier (§§ 8190(a), (b), "
             + "8106, 8110). The notice does not shorten the time of anyone who is not given a copy in time (§ 8190(c))."
             + (OwnerMayLiveThere(matter) ? " An owner who lives there, in a building of up to four units, need not (§ 8190(d))." : "");

@@ -1,5 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Reasoning;
 using Stringline.Law.Recording;
 using Stringline.Papers.Indexing;
 using Stringline.Papers.Layout;
@@ -24,9 +25,9 @@ internal static class RecorderBlocks
         if (assessment.Find(CountyFinding) is not { } asked)
             yield break;
         yield return new Paragraph("Be sure of the county.", set.Large) { Before = 4 };
-        foreach (var line in asked.Why.Where(w => w.Applied).Select(w => $"{w.Text} ({w.Section})")
-            .Concat(asked.Questions.Select(q => q.Text)).Take(set.CountyLines))
-            yield return new Paragraph(Shortened(Writing.RefusalInWords.Said(line), 240), set.Text) { Before = 2 };
+        foreach (var line in asked.Why.Where(w => w.Applied).Select(w => (Sentence)$"{w.Sentence} ({w.Section})")
+            .Concat(asked.Questions.Select(q => q.Sentence)).Take(set.CountyLines))
+            yield return new Paragraph(Shortened(Writing.RefusalInWords.Of(line), 240), set.Text) { Before = 2 };
     }
 
     /// <summary>The names under which the paper is expected to be indexed: the first of many, since the paper has them all.</summary>

@@ -1,4 +1,6 @@
+using Stringline.Law.Counting;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -33,7 +35,7 @@ internal static class DesignDemandPaper
         DesignLienPaper.OnlyDesigners(matter);
         matter.NotIfLost("design-lien.right", "The right to a design professional’s lien is lost.");
         matter.NotIfLost("design-lien.last-day", "The time to record is over.");
-        matter.NotIfLost("design-lien.demand-last-day", "Ten days no longer fit between this notice and the last day to record.");
+        matter.NotIfLost("design-lien.demand-last-day", $"{LawText.Capital(matter.ByLaw(Number.DefaultNotice).Spelled)} no longer fit between this notice and the last day to record.");
         if (matter.Facts.Owners.Count == 0)
         {
             matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
@@ -48,7 +50,7 @@ internal static class DesignDemandPaper
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands payment of the amount stated in paragraph 1 for services under a "
             + $"written contract with {DesignLienPaper.Landowner(matter)}, and gives notice of the default stated in paragraph "
             + "2. If it is not paid, a claim of design "
-            + "professional’s lien may be recorded against the property 10 days or more after this notice is given.");
+            + $"professional’s lien may be recorded against the property {matter.ByLaw(Number.DefaultNotice)} or more after this notice is given.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, DesignLienPaper.Amount(matter), Section));
         leaf.Field("Default", Clean(matter.Options.Words)
             ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
@@ -63,7 +65,7 @@ internal static class DesignDemandPaper
         Signing.Claimant(leaf, matter, Section);
         return new Bundle([leaf], new Guide
         {
-            First = ["The claim may be recorded no sooner than 10 days after this notice is given, and only while the work has not "
+            First = [$"The claim may be recorded no sooner than {matter.ByLaw(Number.DefaultNotice)} after this notice is given, and only while the work has not "
                 + "commenced (§ 8304). Count from the day that can be proved.",
                 .. NoDay(matter), .. DesignLienPaper.OneOfSeveral(matter)],
             To = to,
@@ -85,7 +87,7 @@ internal static class DesignDemandPaper
         if (matter.Assessment.Find("design-lien.demand-last-day") is null)
         {
             yield return "There is no act-by day yet: the file does not say since when you know, or have reason to know, that the work "
-                + "will not be commenced. The claim must be recorded within 90 days from then, and this notice must come at least 10 days "
+                + $"will not be commenced. The claim must be recorded within {matter.ByLaw(Number.RecordDesignLien)} from then, and this notice must come at least {matter.ByLaw(Number.DefaultNotice)} "
                 + $"before it (§§ 8304(c), 8312). {EntryName.Enter("work-will-not-commence")}that day; the act-by day counts from it.";
         }
     }

@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
@@ -53,7 +54,7 @@ internal static class DesignLienPaper
             + "rendered.", "Civ. Code § 8300"));
         leaf.Field("Contract", Contract(matter));
         leaf.Field("Notice of demand and default", demand is null ? null
-            : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least 10 days before this claim is recorded. "
+            : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least {matter.ByLaw(Number.DefaultNotice)} before this claim is recorded. "
                 + "The amount remains unpaid.");
         leaf.Say("The work of improvement for which the services were rendered has not commenced.");
         Signing.Claimant(leaf, matter, Section);
@@ -90,22 +91,22 @@ internal static class DesignLienPaper
         {
             matter.NotEntered("payment-demanded", "no-demand", "No demand on the owner is entered.",
                 $"Give notice of the demand, the default and the amount ({new PaperName(DesignDemandPaper.Paper)}), and enter it as {new KindName("payment-demanded")}. "
-                + $"The claim may be recorded 10 days later.", NoticeSection);
+                + $"The claim may be recorded {matter.ByLaw(Number.DefaultNotice).Text} later.", NoticeSection);
             return null;
         }
 
         if (first is { Standing: Standing.NotYet, Band: { } band })
         {
-            matter.Refuse("too-early", new Place.OfFinding(first.Id), $"The notice of the demand is not yet 10 days old on {Day(matter.AsOf)}.",
+            matter.Refuse("too-early", new Place.OfFinding(first.Id), $"The notice of the demand is not yet {matter.ByLaw(Number.DefaultNotice).Text} old on {Day(matter.AsOf)}.",
                 $"Record on {Day(band.Earliest.Day)} or after.", NoticeSection);
         }
         else if (first.Standing is not Standing.Open)
         {
             matter.Refuse("no-notice-of-default", new Place.OfFinding(first.Id),
-                $"{new SaidByLaw(string.Join(" ", first.Why.Select(w => w.Text)))}",
-                $"Give notice of the demand, the default and its amount now ({new PaperName(DesignDemandPaper.Paper)}), at least 10 days before recording. "
+                $"{new SaidByLaw(Sentence.Join(" ", first.Why.Select(w => w.Sentence)))}",
+                $"Give notice of the demand, the default and its amount now ({new PaperName(DesignDemandPaper.Paper)}), at least {matter.ByLaw(Number.DefaultNotice).Text} before recording. "
                 + $"If the demand was such a notice for the whole amount, say {new FieldSaid("ofDefault", "true")} on its "
-                + $"entry.{new SaidByLaw(string.Concat(first.Questions.Select(q => " " + q.Text)))}", NoticeSection);
+                + $"entry.{new SaidByLaw(Sentence.Join("", first.Questions.Select(q => (Sentence)$" {q.Sentence}")))}", NoticeSection);
         }
 
         return first.Why.SelectMany(w => w.Facts).OfType<PaymentDemanded>().Select(d => d.On).OfType<DayFact.Exact>()
@@ -189,14 +190,14 @@ internal static class DesignLienPaper
                 ? "The owners named must be those of record on the day of recording; look them up again (§ 8302)."
                 : "The owner named must be the one of record on the day of recording; look it up again (§ 8302).",
             "The amount is the lesser of the agreed fee and the reasonable value of the services, less deposits and payments (§ 8302).",
-            "There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under $100,000 (§ "
+            $"There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under {matter.ByLaw(Number.LeastCostForDesignLien)} (§ "
                 + "8318).",
             .. Unsure(matter).Select(q => "The file leaves open: " + q.Text),
         ],
         Steps =
         [
             "Sign the claim and the verification in ink, and have a notary acknowledge the signature.",
-            "Record in the county of the site, at least 10 days after the notice of the demand and no later than 90 days after you knew or "
+            $"Record in the county of the site, at least {matter.ByLaw(Number.DefaultNotice)} after the notice of the demand and no later than {matter.ByLaw(Number.RecordDesignLien)} after you knew or "
                 + "had reason to know that the work will not be commenced (§§ 8304, 8312).",
             $"No section requires that a copy be served on the {matter.OwnerWord}; mail one by certified mail anyway, as § 8416 requires "
                 + "for a mechanics lien.",
@@ -204,8 +205,8 @@ internal static class DesignLienPaper
         After =
         [
             $"{EntryName.Enter("claim-recorded")}that it is for a design professional’s lien, its day, amount and instrument number.",
-            "The lien ends 90 days after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it "
-                + "ended by commencement, record a mechanics lien within 30 days that says it is a converted design professional lien (§ "
+            $"The lien ends {matter.ByLaw(Number.SueOnDesignLien)} after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it "
+                + $"ended by commencement, record a mechanics lien within {matter.ByLaw(Number.ConvertDesignLien)} that says it is a converted design professional lien (§ "
                 + "8319; the paper “Claim of Mechanics Lien, Converted”).",
             "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); the paper “Satisfaction and "
                 + "Release of Design Professional’s Lien”).",

@@ -68,8 +68,7 @@ internal static class ConferenceDemandPaper
                 "What is still in dispute after the conference goes to nonbinding mediation; after the claim is received "
                     + "both sides may agree in writing to go to court at once instead.",
             ],
-            Steps = ["Sign in ink, with date and place.", $"Mail one to {DisputeClaimPaper.Each(payers)}; write the article number of the receipt on "
-                + "your copy."],
+            Steps = ["Sign in ink, with date and place.", DisputeClaimPaper.MailTo(payers)],
             After =
             [
                 $"{EntryName.Enter("conference-demanded")}its day and how it was sent; "
@@ -85,18 +84,13 @@ internal static class ConferenceDemandPaper
     {
         var leaf = new PaperBuilder("demand-for-conference.pdf", "Demand for Conference on Claim");
         leaf.Head($"{procedure.Statute}, {procedure.Conference}");
-        leaf.Line("Date", Day(matter.AsOf));
-        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
-        Addressees.Put(leaf, matter, payers);
+        DisputeClaimPaper.Head(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands an informal conference to meet and confer for settlement of the issues in "
             + $"dispute. Please schedule it within {procedure.ToSchedule} of receipt of this demand.");
         leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
         leaf.Field($"Answer of the {procedure.PayerWord}", Answer(matter, says));
         leaf.Field("Issues in dispute", issues);
-        NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work the contract is for.", procedure.Section));
-        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        DisputeClaimPaper.Giver(leaf, matter, procedure);
         Signing.Claimant(leaf, matter, procedure.Section);
         return leaf;
     }

@@ -38,6 +38,27 @@ internal static class DisputeClaimPaper
     /// <summary>What the words told are, of the same.</summary>
     internal const string ForWhat = "For what work or event it is claimed, and why it is due";
 
+    /// <summary>How the paper goes out.</summary>
+    internal static string MailTo(IReadOnlyList<Party> payers) =>
+        $"Mail one to {Each(payers)}; write the article number of the receipt on your copy.";
+
+    /// <summary>Day, manner and addressees, below the heading.</summary>
+    internal static void Head(PaperBuilder leaf, Matter matter, IReadOnlyList<Party> payers)
+    {
+        leaf.Line("Date", Day(matter.AsOf));
+        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
+        Addressees.Put(leaf, matter, payers);
+    }
+
+    /// <summary>Who claims, for what work and where.</summary>
+    internal static void Giver(PaperBuilder leaf, Matter matter, ClaimProcedure procedure)
+    {
+        NoticeContents.Giver(leaf, matter, "Claimant");
+        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
+            "Say in a few words what work the contract is for.", procedure.Section));
+        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+    }
+
     /// <summary>Those who get one, in a step of the sheet.</summary>
     internal static string Each(IReadOnlyList<Party> to) => to.Count == 1 ? Addressees.InSentence(to[0]) : "each one named above";
 
@@ -72,7 +93,7 @@ internal static class DisputeClaimPaper
             [
                 "Compare each sum and day with the documents, then sign in ink, with date and place, and enclose a copy of every "
                     + "document in the list.",
-                $"Mail one to {Each(payers)}; write the article number of the receipt on your copy.",
+                MailTo(payers),
             ],
             After =
             [
@@ -88,18 +109,13 @@ internal static class DisputeClaimPaper
     {
         var leaf = new PaperBuilder("claim.pdf", "Claim under the Claims Procedure");
         leaf.Head($"{procedure.Statute}, {procedure.Sent}");
-        leaf.Line("Date", Day(matter.AsOf));
-        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
-        Addressees.Put(leaf, matter, payers);
+        Head(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) makes this claim under {procedure.Statute}. It is a separate demand, made in "
             + "connection with the contract and the work described here.");
         body.Put(leaf, matter, procedure.Section);
         leaf.Field("Contract", matter.Job.Contract.On is { } made ? $"Contract of {Day(made)} with the {procedure.PayerWord}"
             : $"Contract with the {procedure.PayerWord}");
-        NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work the contract is for.", procedure.Section));
-        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        Giver(leaf, matter, procedure);
         leaf.Say($"Please conduct a reasonable review of this claim and provide, "
             + $"{procedure.Answer}.{(procedure.Interest is { } interest ? $" {interest}" : "")}");
         Signing.Claimant(leaf, matter, procedure.Section);

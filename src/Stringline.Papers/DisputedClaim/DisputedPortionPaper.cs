@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
 using static Stringline.Papers.PaperText;
@@ -71,11 +72,10 @@ internal static class DisputedPortionPaper
                 $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it is "
                     + "still due, and name nothing that it grants.",
             ],
-            Steps = ["Sign in ink, with date and place.", $"Mail one to {DisputeClaimPaper.Each(payers)}; write the article number of the receipt on "
-                + "your copy."],
+            Steps = ["Sign in ink, with date and place.", DisputeClaimPaper.MailTo(payers)],
             After =
             [
-                "Agree on a mediator in the ten business days after this paper; have counsel take part in the mediation.",
+                $"Agree on a mediator in the {ToAgree(matter, procedure).Spelled} after this paper; have counsel take part in the mediation.",
                 procedure.Payer == PartyCapacity.PublicEntity
                     ? "If you cannot agree, each side selects a mediator, and those two select the one who mediates."
                     : "If you cannot agree, the contractor may select the mediator; if the owner refuses mediation, notice to suspend work may "
@@ -84,27 +84,25 @@ internal static class DisputedPortionPaper
         });
     }
 
+    private static NumberRow ToAgree(Matter matter, ClaimProcedure procedure) =>
+        matter.ByLaw(procedure.Payer == PartyCapacity.PublicEntity ? Number.EntitysMediator : Number.OwnersMediator);
+
     private static PaperBuilder Portion(
         Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, ConferenceHeld? held, string? issues)
     {
         var leaf = new PaperBuilder("disputed-portion.pdf", "Disputed Portion of Claim for Mediation");
         leaf.Head($"{procedure.Statute}, {procedure.Mediation}");
-        leaf.Line("Date", Day(matter.AsOf));
-        leaf.Line("Sent by", "registered or certified mail, return receipt requested");
-        Addressees.Put(leaf, matter, payers);
+        DisputeClaimPaper.Head(leaf, matter, payers);
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) identifies in writing the portion of claimant’s claim that remains in dispute "
             + "after the "
             + "conference. It is submitted to nonbinding mediation, the associated costs to be shared equally. Please agree with claimant "
-            + "on a mediator within 10 business days after this identification.");
+            + $"on a mediator within {ToAgree(matter, procedure)} after this identification.");
         leaf.Field("Claim", claim is null ? null : procedure.Naming(claim));
         leaf.Field("Conference", held is { On: DayFact.Exact on } ? $"Held on {Day(on.Day)}" : held is null ? null : "Held");
         if (matter.Options.Amount is { } amount)
             leaf.Field("Amount in dispute", Dollars(amount));
         leaf.Field("Portion in dispute", issues);
-        NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
-            "Say in a few words what work the contract is for.", procedure.Section));
-        leaf.Field("Site", [.. NoticeContents.Site(matter)]);
+        DisputeClaimPaper.Giver(leaf, matter, procedure);
         Signing.Claimant(leaf, matter, procedure.Section);
         return leaf;
     }

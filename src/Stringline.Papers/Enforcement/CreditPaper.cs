@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Writing;
@@ -75,7 +76,7 @@ internal static class CreditPaper
                 + "the credit is one to which both sides agree (our advice)."],
             Steps = [$"Claimant and {(matter.Facts.SeveralOwners ? "owners" : "owner")} sign before a notary, with date and place: together before one, or each "
                 + "apart, with a certificate page for each signing.",
-                "Record within 90 days after the claim was recorded. Later it holds only against those who have not bought or lent in good "
+                $"Record within {matter.ByLaw(Number.RecordCredit)} after the claim was recorded. Later it holds only against those who have not bought or lent in good "
                 + "faith before it (§ 8460(b)(2))."],
             After = [$"{EntryName.Enter("credit-recorded")}its day, the day the credit ends, and instrument number."],
             Recording = new Recording(RecordedPaperKind.Other, 1 + signers, 1,
@@ -107,7 +108,7 @@ internal static class CreditPaper
         if (then?.Band is { } band)
         {
             yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} on the "
-                + "strictest count: 90 days after it ends, and never later than one year after the whole work was completed."
+                + $"strictest count: {matter.ByLaw(Number.SueAfterCredit)} after it ends, and never later than {matter.ByLaw(Number.SueAfterCompletion).Spelled} after the whole work was completed."
                 + (then.ActBy is { } by && by != band.Earliest.Day ? $" Plan on {DayOfWeek(by)}." : "");
         }
     }

@@ -57,7 +57,7 @@ internal static class ReleaseDemandPaper
         leaf.Field("Grounds for the demand", Clean(matter.Options.Words) ?? Grounds(matter, claim));
         leaf.Say($"{(matter.Facts.SeveralOwners ? "The owner who gives this notice" : "The owner")} demands that you execute and record a "
             + "release of the claim of lien. If you do not, the owner may petition the "
-            + "court, ten days or more after this notice is given, for an order releasing the property from the claim. The prevailing "
+            + $"court, {matter.ByLaw(Number.PetitionAfterDemand).Spelled} or more after this notice is given, for an order releasing the property from the claim. The prevailing "
             + "party in that proceeding recovers reasonable attorney’s fees (Civil Code section 8488).");
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         return new Bundle([leaf], new Guide
@@ -69,7 +69,7 @@ internal static class ReleaseDemandPaper
                 "The owner gives it to the claimant, by hand or by mail, at the claimant’s address on the claim of lien, on its notices or "
                 + "in the license board’s records (§ 8108(e)).",
                 ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
-                "Count ten days from the day it is given: no petition may be filed until they have passed (§ 8482)."],
+                $"Count {matter.ByLaw(Number.PetitionAfterDemand).Spelled} from the day it is given: no petition may be filed until they have passed (§ 8482)."],
             After = [$"{EntryName.Enter("release-demanded")}its day."],
         });
     }

@@ -1,6 +1,7 @@
 using Stringline.Law.ClaimOfLien;
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
@@ -100,7 +101,7 @@ internal static class ReleasePaper
                 .. Owing(matter, partial),
                 .. Pending(matter, partial),
                 .. matter.Known.All<ReleaseDemanded>().Count > 0
-                    ? ["The owner has demanded a release: answer within ten days. Whoever loses the petition pays the other’s attorney "
+                    ? [$"The owner has demanded a release: answer within {matter.ByLaw(Number.PetitionAfterDemand).Spelled}. Whoever loses the petition pays the other’s attorney "
                     + "(Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary, who asks every signer for identification."],

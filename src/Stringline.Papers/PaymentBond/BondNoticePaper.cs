@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PaymentBond;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
@@ -88,7 +89,7 @@ internal static class BondNoticePaper
                 .. isKnown ? Array.Empty<string>() : ["The bond says who the principal is: an owner, a direct contractor or a "
                     + "subcontractor may be the principal (§ 8606(b)). Until the file says who it is, give the notice to each of "
                     + "them."],
-                "It reaches all unpaid work, not only that of the last 20 days (American Buildings v. Bay Commercial Construction (2002) "
+                $"It reaches all unpaid work, not only that of the last {matter.ByLaw(Number.NoticeLookBack)} (American Buildings v. Bay Commercial Construction (2002) "
                     + "99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
                 "If you have no contract with the contractor, this later notice may not be open to you once the subcontractor you "

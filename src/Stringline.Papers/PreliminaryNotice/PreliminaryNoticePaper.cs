@@ -1,5 +1,6 @@
 using Stringline.Law.Facts;
 using Stringline.Law.LienableAmount;
+using Stringline.Law.Numbers;
 using Stringline.Law.PreliminaryNotice;
 using Stringline.Law.Recording;
 using Stringline.Papers.Catalogue;
@@ -126,7 +127,7 @@ internal static class PreliminaryNoticePaper
                 : ["You may file a copy with the county recorder, who then notifies you by mail when a notice of completion or "
                     + "cessation is "
                 + $"recorded on the property (Civ. Code § 8214); {Price(matter)}. It gives notice to nobody, changes no deadline, and "
-                + "may be destroyed after two years: keep searching the index. "
+                + $"may be destroyed after {matter.ByLaw(Number.FiledNoticeKept).Spelled}: keep searching the index. "
                 + $"{EntryName.Enter("notice-filed")}its day and instrument number."],
             ],
         });

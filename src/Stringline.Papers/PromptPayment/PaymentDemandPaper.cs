@@ -182,7 +182,7 @@ internal static class PaymentDemandPaper
     private static string[] FromWhen(Matter matter) => (matter.Job.Work.Kind, matter.Job.Claimant.Role) switch
     {
         (WorkKind.Public, ClaimantRole.DirectContractor) =>
-            ["A local agency has 30 days from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a "
+            [$"A local agency has {matter.ByLaw(Number.LocalProgress)} from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a "
                 + "State agency as well (§ 10261.5). Keep what shows the day of receipt."],
         _ => [],
     };

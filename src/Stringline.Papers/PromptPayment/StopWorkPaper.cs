@@ -69,7 +69,8 @@ internal static class StopWorkPaper
             Manner = Addressees.Manner,
             NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, First(found), matter.AsOf),
                 $"If the notice of intent is posted today, {Day(matter.AsOf)}: {Posting(matter)} of posting come first (§ 8834(a)). "
-                + "If you post the notice of intent on another day, give the stop work notice no sooner than five days after that day"
+                + "If you post the notice of intent on another day, give the stop work notice no sooner than "
+                + $"{matter.ByLaw(Number.StopWorkPosting).Spelled} after that day"
                 + $"{(First(found) > matter.AsOf ? $", but not before {Day(First(found))}" : "")}.") : null,
             First =
             [
@@ -78,8 +79,8 @@ internal static class StopWorkPaper
                 : Array.Empty<string>(),
                 .. overdue is { Due: null, Finding: { } counted }
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
-                    + $"as 30 days after the demand it is {Day(DueDay(matter, counted))} (§ 8800). Make the notice again with the day that "
-                    + "the contract gives, or write it in before signing: the 35 days run from it."] : Array.Empty<string>(),
+                    + $"as {matter.ByLaw(Number.OwnersProgress)} after the demand it is {Day(DueDay(matter, counted))} (§ 8800). Make the notice again with the day that "
+                    + $"the contract gives, or write it in before signing: the {matter.ByLaw(Number.StopWorkUnpaid)} run from it."] : Array.Empty<string>(),
                 "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only "
                     + "after ten full days "
                     + "without payment, on the eleventh day after the notice.",
@@ -95,7 +96,7 @@ internal static class StopWorkPaper
                 $"Then sign the stop work notice in ink, with date and place, keep a signed copy, and give it to the {matter.OwnerWord}, "
                     + "and on that same day a copy of it to each subcontractor with whom you have a "
                     + $"contract (§ 8834(b)). The {matter.OwnerWord} must tell the construction "
-                    + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "lenders" : "lender")} within five days (§ 8836).",
+                    + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "lenders" : "lender")} within {matter.ByLaw(Number.OwnerTellsLender).Spelled} (§ 8836).",
                 ProofOfNotice.Step(ProvedNotice.StopWork),
                 "Work may stop on the eleventh day after the notice is given.",
             ],

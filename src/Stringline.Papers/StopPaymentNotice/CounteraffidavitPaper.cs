@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -97,7 +98,7 @@ internal static class CounteraffidavitPaper
                 affidavit?.AnswerBy is { } last
                     ? $"The public entity asked for it by {DayOfWeek(last)}. It must be there by then, with the proof of service: "
                     + "otherwise the money is released at once (§ 9406(b))."
-                    : "The notice of the public entity states the time, 10 to 20 days after it was served (§ 9404). Without a "
+                    : $"The notice of the public entity states the time, {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} after it was served (§ 9404). Without a "
                     + "counteraffidavit in that time, with the proof of service, the money is released at once (§ 9406(b)).",
                 "It answers the affidavit point by point: details of the claim, and the specific basis on which each allegation is "
                     + "contested. With the affidavit it is the pleading in court (§ 9410). Have counsel read it.",

@@ -1,4 +1,5 @@
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Papers.Catalogue;
 using Stringline.Papers.Layout;
 using Stringline.Papers.Mailing;
@@ -61,7 +62,7 @@ internal static class ReleaseAffidavitPaper
         var demand = Demand(matter, grounds);
         var affidavit = Affidavit(matter, entity, giver, grounds, allegation, demand);
         return new Bundle([affidavit, ProofOfNotice.Build(matter, ProvedNotice.ReleaseAffidavit, entity)],
-            Guide(entity));
+            Guide(matter, entity));
     }
 
     private static PaperBuilder Affidavit(
@@ -178,7 +179,7 @@ internal static class ReleaseAffidavitPaper
     private static bool NamesTheState(string address) =>
         address.Split([' ', ',', '.', '\n'], StringSplitOptions.RemoveEmptyEntries).Any(w => w is "CA" or "California" or "CALIFORNIA");
 
-    private static Guide Guide(IReadOnlyList<Party> entity) => new()
+    private static Guide Guide(Matter matter, IReadOnlyList<Party> entity) => new()
     {
         To = entity,
         Manner = Addressees.Manner,
@@ -188,13 +189,13 @@ internal static class ReleaseAffidavitPaper
                 + "hearing the direct contractor has the burden of proof (§ 9410(b)). Have counsel read it.",
             "The address in paragraph 6 must lie within California (§ 9402(c)): the copy of the counteraffidavit and every later paper go "
                 + "there.",
-            "The public entity may in its discretion take a release bond of 125 percent of the claim instead (§ 9364).",
+            $"The public entity may in its discretion take a release bond of {matter.ByLaw(Number.BondAgainstPublicNotice)} of the claim instead (§ 9364).",
         ],
         Steps =
         [
             "Compare every fact with the stop payment notice and the papers that show it, then sign and verify in ink.",
             "Serve on the public entity the affidavit together with a copy of it (§ 9402). The entity serves the copy on the claimant, "
-                + "with a notice of 10 to 20 days to answer (§ 9404).",
+                + $"with a notice of {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} to answer (§ 9404).",
             "Whoever serves it fills in and signs the proof of notice declaration that comes with it; attach the postal receipts to "
                 + "it (§ 8118).",
         ],

@@ -137,8 +137,8 @@ internal static class StopPaymentPaper
             Steps =
             [
                 $"Sign and verify in ink, with date and place, and keep a signed copy{Requests(to)}.",
-                .. matter.Options.Bonded ? ["Attach the surety’s bond to the notice. The lender may object within 20 days; then bring an "
-                    + "admitted surety’s bond within 10 (§ 8534)."] : Array.Empty<string>(),
+                .. matter.Options.Bonded ? [$"Attach the surety’s bond to the notice. The lender may object within {matter.ByLaw(Number.ObjectToSureties)}; then bring an "
+                    + $"admitted surety’s bond within {matter.ByLaw(Number.ReplaceBond).Count} (§ 8534)."] : Array.Empty<string>(),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender)
                 ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
                 + "notice counts only if it reaches the manager or another responsible person at the branch that holds the fund (§ "
@@ -147,8 +147,8 @@ internal static class StopPaymentPaper
                 ProofOfNotice.Step(ProvedNotice.StopPayment),
             ],
             After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether a bond came with it.",
-                "The action on it may begin after ten days and must begin within 90 days after the time to give the notice ends (§ 8550(a), "
-                    + "(b)). Within five days after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
+                $"The action on it may begin after {matter.ByLaw(Number.NoActionOnNotice).Spelled} and must begin within {matter.ByLaw(Number.SueOnNotice)} after the time to give the notice ends (§ 8550(a), "
+                    + $"(b)). Within {matter.ByLaw(Number.TellOfAction).Spelled} after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
         });
     }
 
@@ -279,7 +279,7 @@ internal static class StopPaymentPaper
         {
             yield return $"The file shows no preliminary notice given to {(missed.Count == 1 ? missed[0] : $"any of these lenders: "
                 + string.Join("; ", missed))}. Without it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), "
-                + "8508(a)). One given now reaches only what was provided in the 20 days before it and after (§ 8204): give it first.";
+                + $"8508(a)). One given now reaches only what was provided in the {matter.ByLaw(Number.NoticeLookBack)} before it and after (§ 8204): give it first.";
         }
     }
 

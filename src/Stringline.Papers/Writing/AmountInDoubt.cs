@@ -26,9 +26,9 @@ internal static class AmountInDoubt
     private static string Why(Question question) => question.Corrects switch
     {
         Change change => $"In doubt is {Of(question, change.Amount)}, the change order{Named(change, change.Text)}. "
-            + $"{RefusalInWords.Said(question.Text)} ",
+            + $"{RefusalInWords.Of(question.Sentence)} ",
         Credited credit => $"In doubt is {Of(question, credit.Amount)} of the credit{Named(credit, credit.Text)}. "
-            + $"{RefusalInWords.Said(question.Text)} ",
+            + $"{RefusalInWords.Of(question.Sentence)} ",
         _ => "",
     };
 

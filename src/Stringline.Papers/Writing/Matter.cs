@@ -1,5 +1,6 @@
 using Stringline.Law;
 using Stringline.Law.Facts;
+using Stringline.Law.Numbers;
 using Stringline.Law.Reasoning;
 using Stringline.Papers.Catalogue;
 using static Stringline.Papers.PaperText;
@@ -22,6 +23,9 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
 
     /// <summary>The day of asking.</summary>
     public LocalDate AsOf => assessment.AsOf;
+
+    /// <summary>A number of the law as it governs on that day.</summary>
+    public NumberRow ByLaw(Number number) => assessment.Numbers.On(number, AsOf);
 
     /// <summary>The entries as known on that day.</summary>
     public FactsAsOf Known { get; } = new(job, assessment.AsOf);
@@ -135,7 +139,7 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     public static string Reasons(Finding finding) => string.Join(" ", finding.Why.Where(w => w.Applied).Select(w => LawForReaders.Of(w.Text)));
 
     /// <summary>The same as a sentence of a refusal.</summary>
-    public static Sentence LawSays(Finding finding) => $"{new SaidByLaw(Reasons(finding))}";
+    public static Sentence LawSays(Finding finding) => $"{new SaidByLaw(Sentence.Join(" ", finding.Why.Where(w => w.Applied).Select(w => w.Sentence))) { ForReaders = true }}";
 
     private static string KindWord(WorkKind kind) => kind switch
     {

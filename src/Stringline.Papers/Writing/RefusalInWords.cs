@@ -72,9 +72,27 @@ internal static partial class RefusalInWords
         HeadField { Path: var path } => Spaced(path[(path.LastIndexOf('.') + 1)..]),
         PaperName { Paper: var paper } => $"the paper “{paper.Title}”",
         PaperWord { Paper: var paper } => $"“{paper.Title}”",
-        SaidByLaw law => Said(law.Text),
+        SaidByLaw law => LawForReaders.Of(law.In(LawOnPaper.Door)),
         _ => Sentence.Plain(named, format),
     };
+
+    /// <summary>A sentence of the law.</summary>
+    public static string Of(Sentence sentence) => LawForReaders.Of(LawOnPaper.Door.Of(sentence));
+
+    // Where a question is answered in the file helps nobody who has only the sheet.
+    private sealed class LawOnPaper : Door
+    {
+        public static LawOnPaper Door { get; } = new();
+
+        protected override string OfPointer(IPointer aim) => aim switch
+        {
+            EntryKind kind => $"“{kind.Title}”",
+            Law.Facts.HeadField { Path: var path } => Spaced(path[(path.LastIndexOf('.') + 1)..]),
+            _ => aim.Name,
+        };
+
+        protected override string OfAside(IReadOnlyList<IPointer> pointers, string how) => "";
+    }
 
     /// <summary>A sentence of a refusal or of the law without the words of the job file and of the command line.</summary>
     public static string Said(string text)

@@ -1,7 +1,7 @@
 using System.Data.Common;
 using System.Globalization;
 using Dapper;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Store.Search;
 using Stringline.Store.Sql;
 

@@ -1,4 +1,4 @@
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Law.Facts;
 
 namespace Stringline.Store.Chain;

@@ -1,5 +1,5 @@
 using System.Text;
-using Stringline.Exchange;
+using Stringline.Tables;
 
 namespace Stringline.Store.Chain;
 

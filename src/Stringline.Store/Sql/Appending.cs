@@ -1,6 +1,6 @@
 using System.Data.Common;
 using System.Globalization;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Store.Chain;
 using Stringline.Store.Search;
 

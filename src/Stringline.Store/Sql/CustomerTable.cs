@@ -1,5 +1,5 @@
 using System.Data.Common;
-using Stringline.Exchange;
+using Stringline.Tables;
 
 namespace Stringline.Store.Sql;
 

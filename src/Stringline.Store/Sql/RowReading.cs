@@ -1,5 +1,5 @@
 using System.Data.Common;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Law.Facts;
 using Stringline.Store.Chain;
 

@@ -1,7 +1,7 @@
 using System.Data.Common;
 using System.Globalization;
 using System.Text;
-using Stringline.Exchange;
+using Stringline.Tables;
 using Stringline.Law.Reasoning;
 
 namespace Stringline.Store.Sql;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Stringline.Exchange;
+using Stringline.Tables;
 
 namespace Stringline.Store.Upkeep;
 

@@ -30,7 +30,7 @@ public sealed class LastDayTests
         foreach (var job in (JobBuilder[])[Supplier(), Contractor()])
         {
             var last = Last(job.Completed("2026-05-04"));
-            Assert.Equal([new Reading("actual completion", JobBuilder.Day("2026-08-02"), JobBuilder.Day("2026-08-03"))], last.Readings);
+            Assert.Equal([new Reading($"actual completion", JobBuilder.Day("2026-08-02"), JobBuilder.Day("2026-08-03"))], last.Readings);
             Assert.Equal(JobBuilder.Day("2026-07-31"), last.ActBy);
             Assert.Equal(Standing.Open, last.Standing);
         }

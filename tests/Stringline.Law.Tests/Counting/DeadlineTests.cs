@@ -10,12 +10,12 @@ public sealed class DeadlineTests
 {
     private static NumberRow SixMonths { get; } = NumberTable.Shipped.On(Number.SueOnReleaseBond, new LocalDate(2026, 1, 1));
 
-    private static readonly Reading Early = new("early", Day("2026-06-24"));
-    private static readonly Reading AlsoEarly = new("also early", Day("2026-06-24"));
-    private static readonly Reading Middle = new("middle", Day("2026-06-26"));
+    private static readonly Reading Early = new($"early", Day("2026-06-24"));
+    private static readonly Reading AlsoEarly = new($"also early", Day("2026-06-24"));
+    private static readonly Reading Middle = new($"middle", Day("2026-06-26"));
 
     // Saturday and Independence Day; by Code Civ. Proc. § 12a it would roll to Monday 6 July.
-    private static readonly Reading Late = Deadline.Own("late", Day("2026-07-04"), OpenDays.Statutory);
+    private static readonly Reading Late = Deadline.Own($"late", Day("2026-07-04"), OpenDays.Statutory);
 
     public static TheoryData<Reading[], Reading[]> Orders => new()
     {
@@ -57,8 +57,8 @@ public sealed class DeadlineTests
     [InlineData("2026-10-12", "2026-10-09")] // Columbus Day, a State holiday only
     public void One_plans_on_the_earliest_reading_moved_back_to_an_open_day(string earliest, string actBy)
     {
-        var first = new Reading("first", Day(earliest));
-        var then = new Reading("then", Day(earliest).PlusDays(30));
+        var first = new Reading($"first", Day(earliest));
+        var then = new Reading($"then", Day(earliest).PlusDays(30));
 
         Assert.Equal(Day(actBy), Deadline.ActByOf([then, first], OpenDays.Statutory));
         Assert.Equal(Day(actBy), Made([then, first]).ActBy);
@@ -101,15 +101,15 @@ public sealed class DeadlineTests
     public void The_roll_is_shown_beside_a_last_day_only_where_there_is_one()
     {
         Assert.Equal(Day("2026-07-06"), Late.Rolled);
-        Assert.Null(Deadline.Own("open day", Day("2026-06-24"), OpenDays.Statutory).Rolled);
+        Assert.Null(Deadline.Own($"open day", Day("2026-06-24"), OpenDays.Statutory).Rolled);
     }
 
     [Fact]
     public void Six_months_are_counted_in_days_too_where_that_gives_another_day()
     {
         // 1 January to 1 July is 181 days in a common year and 182 in a leap year (Gov. Code §§ 6803, 6804).
-        Assert.Equal([Day("2027-07-02"), Day("2027-07-01")], Deadline.Months("six months", Day("2027-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
-        Assert.Equal([Day("2028-07-01")], Deadline.Months("six months", Day("2028-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
+        Assert.Equal([Day("2027-07-02"), Day("2027-07-01")], Deadline.Months($"six months", Day("2027-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
+        Assert.Equal([Day("2028-07-01")], Deadline.Months($"six months", Day("2028-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
     }
 
     private static Finding Made(Reading[] readings, bool endKnown = true) =>
@@ -127,7 +127,7 @@ public sealed class DeadlineTests
     [Proves("Civ. Code § 7")]
     public void The_argument_for_a_roll_goes_as_far_as_any_list_and_is_sure_only_as_far_as_both(string last, string? rolled, string onBoth)
     {
-        Assert.Equal(rolled is null ? null : Day(rolled), Deadline.Own("ninety days", Day(last), OpenDays.Statutory).Rolled);
+        Assert.Equal(rolled is null ? null : Day(rolled), Deadline.Own($"ninety days", Day(last), OpenDays.Statutory).Rolled);
         Assert.Equal(Day(onBoth), OpenDays.Statutory.RollForwardOnBothLists(Day(last)));
     }
 }

@@ -23,7 +23,7 @@ public sealed class SixMonthsTests
     [Proves("Gov. Code § 6804")]
     public void Both_readings_of_six_months_are_given_each_once(string trigger, string first, string? second)
     {
-        var readings = Deadline.Sorted(Deadline.Months("six months", Day(trigger), SixMonths, OpenDays.Statutory));
+        var readings = Deadline.Sorted(Deadline.Months($"six months", Day(trigger), SixMonths, OpenDays.Statutory));
         Assert.Equal(second is null ? [first] : [first, second], readings.Select(r => LawText.IsoDay(r.Day)));
         Assert.Equal(Day(first), TimeLimit.SixMonthsAtTheEarliest(Day(trigger)));
     }

@@ -21,7 +21,7 @@ public sealed class ActionDaysTests
     public void The_action_is_due_within_ninety_days_after_recording(string asOf, Standing expected)
     {
         var action = Action(Supplier().ClaimRecorded("2026-06-01"), asOf);
-        Assert.Equal([new Reading("90 days after recording", JobBuilder.Day("2026-08-30"), JobBuilder.Day("2026-08-31"))], action.Readings);
+        Assert.Equal([new Reading($"90 days after recording", JobBuilder.Day("2026-08-30"), JobBuilder.Day("2026-08-31"))], action.Readings);
         Assert.Equal(JobBuilder.Day("2026-08-28"), action.ActBy);
         Assert.Equal(expected, action.Standing);
         Assert.Equal(90, NumberTable.Shipped.On(Number.SueOnClaim, new LocalDate(2026, 7, 1)).Count);

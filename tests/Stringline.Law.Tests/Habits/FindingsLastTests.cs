@@ -12,66 +12,9 @@ public sealed class FindingsLastTests
     // What puts an assessment together, and what reads a finished one: what is to be done, and what is left of a right. The list only shrinks.
     private static readonly string[] MayTakeThem = ["Assessment", "Composition", "Plan.NextSteps", "Plan.Outlook", "Reasoning.Finding"];
 
-    // Those that still take one. The list only shrinks.
-    private static readonly string[] NotYet =
-    [
-        "LargeProject.OwnersSecurity.AddTo",
-        "PaymentBond.BondAmount.Finding",
-        "PaymentBond.PrivatePaymentBond.LastDayToSue",
-        "PaymentBond.PublicPaymentBond.LastDayToSue",
-        "PreliminaryNotice.PublicNotice.ReachesBackTo",
-        "PromptPayment.CarriersCharges.AddTo",
-        "PromptPayment.ClaimSteps.AddAfterTheDemand",
-        "PromptPayment.ClaimSteps.AddArbitration",
-        "PromptPayment.ClaimSteps.AddTo",
-        "PromptPayment.ClaimSuspension.Of",
-        "PromptPayment.DisputedWork.AddTo",
-        "PromptPayment.MoneyDue.ForSubcontractors",
-        "PromptPayment.MoneyDue.FromHirer",
-        "PromptPayment.MoneyDue.WithinTheArticle",
-        "PromptPayment.OwnersProgress.AddNotGiven",
-        "PromptPayment.PrivateClaim.AddContractorsAnswer",
-        "PromptPayment.PrivateClaim.AddTo",
-        "PromptPayment.PrivateClaim.IsPaid",
-        "PromptPayment.PrivateClaim.NextStep",
-        "PromptPayment.PublicProgress.Report",
-        "PromptPayment.PublicRetention.OfStateAgency",
-        "PromptPayment.RetentionInside.Tell",
-        "PromptPayment.RetentionShare.Warn",
-        "PromptPayment.StopWork.AddTo",
-        "PromptPayment.StopWork.DueDay",
-        "PromptPayment.StopWork.FirstDay",
-        "PromptPayment.StopWork.FirstDayOncePosted",
-        "PromptPayment.StopWork.Posting",
-        "PromptPayment.StopWork.StopFirstDay",
-        "StopPaymentNotice.AmountHeld.AddHeld",
-        "StopPaymentNotice.AmountHeld.Finding",
-        "StopPaymentNotice.AmountHeld.Why",
-        "StopPaymentNotice.HolderRow..ctor",
-        "StopPaymentNotice.HolderRow.Deconstruct",
-        "StopPaymentNotice.HolderRow.set_Finding",
-        "StopPaymentNotice.HoldersAnswers.AddTo",
-        "StopPaymentNotice.MoneyOut.Finding",
-        "StopPaymentNotice.MoneyReleased.Limit",
-        "StopPaymentNotice.PrivateStopPayment.AddTo",
-        "StopPaymentNotice.PublicStopPayment.Findings",
-        "StopPaymentNotice.PublicStopPayment.LastDayToGive",
-        "StopPaymentNotice.StopPaymentAction..ctor",
-        "StopPaymentNotice.StopPaymentAction.Deconstruct",
-        "StopPaymentNotice.StopPaymentAction.LastDayToSue",
-        "StopPaymentNotice.StopPaymentAction.Of",
-        "StopPaymentNotice.StopPaymentAction.WhyLastDayToSue",
-        "StopPaymentNotice.StopPaymentAction.set_Findings",
-        "StopPaymentNotice.SummaryReleaseInCourt.AddTo",
-    ];
-
     [Fact]
-    public void No_rule_takes_a_finding()
-    {
-        string[] taken = [.. Takers.Where(t => !MayTakeThem.Contains(t.Type)).Select(t => t.Name).Distinct().Order(StringComparer.Ordinal)];
-
-        Assert.True(taken.SequenceEqual(NotYet), string.Join('\n', taken));
-    }
+    public void No_rule_takes_a_finding() =>
+        Assert.Empty(Takers.Where(t => !MayTakeThem.Contains(t.Type)).Select(t => t.Name).Distinct().Order(StringComparer.Ordinal));
 
     [Fact]
     public void Whoever_may_take_one_does() =>

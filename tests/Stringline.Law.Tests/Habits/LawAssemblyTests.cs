@@ -1,4 +1,5 @@
 using System.Reflection;
+using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Habits;
 
@@ -53,7 +54,8 @@ public sealed class LawAssemblyTests
         static bool IsClosed(Type type) => type.IsSealed || type.IsValueType || type.IsEnum
             || (type.IsAbstract && type.GetConstructors(All).Where(c => !c.IsStatic && !IsCopy(type, c)).All(c => c.IsPrivate || c.IsFamilyAndAssembly || c.IsAssembly));
         static bool IsCopy(Type type, ConstructorInfo made) => made.GetParameters() is [var only] && only.ParameterType == type;
-        Assert.Empty(Types.Where(t => t.IsVisible && !IsClosed(t)).Select(t => t.FullName));
+        // A door says in its own words what stands in a sentence, and so has an heir of this one.
+        Assert.Equal([typeof(Door)], Types.Where(t => t.IsVisible && !IsClosed(t)));
     }
 
     [Fact]
@@ -73,17 +75,10 @@ public sealed class LawAssemblyTests
     }
 
     [Fact]
-    public void Every_rule_names_its_section_and_a_span_in_which_it_governs()
+    public void Every_rule_names_its_section()
     {
         Assert.NotEmpty(RuleMarks.All);
-        foreach (var (where, rule) in RuleMarks.All)
-        {
-            Assert.True(RuleMarks.LooksLikeASection(rule.Section), $"{where}: «{rule.Section}»");
-            var since = NodaTime.Text.LocalDatePattern.Iso.Parse(rule.Since);
-            Assert.True(since.Success, $"{where}: since «{rule.Since}»");
-            if (rule.Until.Length > 0)
-                Assert.True(NodaTime.Text.LocalDatePattern.Iso.Parse(rule.Until).Value >= since.Value, $"{where}: until «{rule.Until}»");
-        }
+        Assert.All(RuleMarks.All, mark => Assert.True(RuleMarks.LooksLikeASection(mark.Rule.Section), $"{mark.Where}: «{mark.Rule.Section}»"));
     }
 
     [Fact]

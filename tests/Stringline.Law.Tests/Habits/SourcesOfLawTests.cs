@@ -1,5 +1,6 @@
 using System.Text;
 using System.Text.RegularExpressions;
+using Stringline.Law.Numbers;
 using Stringline.Law.Sources;
 
 namespace Stringline.Law.Tests.Habits;
@@ -31,14 +32,14 @@ public sealed partial class SourcesOfLawTests
     private static string Table()
     {
         var tests = Tests();
-        var text = new StringBuilder("| Section | Governs | How sure | Rule | Tests |\n| --- | --- | --- | --- | --- |\n");
+        var text = new StringBuilder("| Section | Numbers | How sure | Rule | Tests |\n| --- | --- | --- | --- | --- |\n");
         foreach (var section in RuleMarks.All.GroupBy(r => r.Rule.Section).OrderBy(g => g.Key, BySection.Instance))
         {
             var marks = section.Select(r => r.Rule).ToList();
             var rules = section.Select(r => $"`{r.Where.Replace("Stringline.Law.", "", StringComparison.Ordinal)}`").Distinct().Order(StringComparer.Ordinal);
             var proofs = tests[section.Key].Select(t => $"`{t}`").Distinct().Order(StringComparer.Ordinal).ToList();
             text.Append('|').Append(' ').Append(section.Key)
-                .Append(" | ").Append(Governs(marks))
+                .Append(" | ").AppendJoin("; ", NumberTable.Shipped.OfSection(section.Key).Select(row => row.Governing))
                 .Append(" | ").AppendJoin("; ", marks.Select(m => Words(m.Sure)).Distinct().Order(StringComparer.Ordinal))
                 .Append(" | ").AppendJoin(", ", rules)
                 .Append(" | ").AppendJoin(", ", proofs.Take(3)).Append(proofs.Count > 3 ? $" and {proofs.Count - 3} more" : "")
@@ -47,9 +48,6 @@ public sealed partial class SourcesOfLawTests
 
         return text.ToString();
     }
-
-    private static string Governs(List<RuleAttribute> marks) => string.Join("; ", marks
-        .Select(m => m.Until.Length == 0 ? $"since {m.Since}" : $"{m.Since} to {m.Until}").Distinct().Order(StringComparer.Ordinal));
 
     private static string Words(Sure sure) => sure switch
     {

@@ -23,7 +23,7 @@ public sealed class BondNoticeTests
     public void Without_a_recorded_notice_of_completion_it_is_due_within_75_days_after_completion(string asOf, Standing expected)
     {
         var notice = Notice(Job(), asOf);
-        Assert.Equal([new Reading("75 days after actual completion", JobBuilder.Day("2026-07-18"), JobBuilder.Day("2026-07-20"))], notice.Readings);
+        Assert.Equal([new Reading($"75 days after actual completion", JobBuilder.Day("2026-07-18"), JobBuilder.Day("2026-07-20"))], notice.Readings);
         Assert.Equal("2026-07-17", notice.Plan());
         Assert.Equal(expected, notice.Standing);
     }

@@ -78,8 +78,8 @@ public sealed class OutlookTests
     [Fact]
     public void Where_no_end_is_known_that_is_said_after_the_days_that_are()
     {
-        Reading[] readings = [new("by the notice", new LocalDate(2026, 11, 29), new LocalDate(2026, 11, 30)),
-            new("by occupation", new LocalDate(2027, 1, 20))];
+        Reading[] readings = [new($"by the notice", new LocalDate(2026, 11, 29), new LocalDate(2026, 11, 30)),
+            new($"by occupation", new LocalDate(2027, 1, 20))];
         var finding = new Finding
         {
             Id = "claim-of-lien.last-day", Title = "Claim of lien", Standing = Standing.InDoubt, IsDeadline = true,

@@ -45,7 +45,7 @@ public sealed class PreliminaryNoticeDaysTests
         var notice = Notice(Supplier(), "2026-03-10");
         Assert.Equal(Standing.Open, notice.Standing);
         Assert.True(notice.IsDeadline);
-        Assert.Equal([new Reading("20 days after first furnishing", JobBuilder.Day("2026-03-22"), JobBuilder.Day("2026-03-23"))], notice.Readings);
+        Assert.Equal([new Reading($"20 days after first furnishing", JobBuilder.Day("2026-03-22"), JobBuilder.Day("2026-03-23"))], notice.Readings);
         Assert.Equal(JobBuilder.Day("2026-03-20"), notice.ActBy);
     }
 

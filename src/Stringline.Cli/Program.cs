@@ -1,0 +1,3 @@
+using Stringline.Cli;
+
+return new CommandLine(Console.OpenStandardOutput(), Console.Error, SystemClock.Instance).Run(args);

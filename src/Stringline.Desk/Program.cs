@@ -1,3 +1,0 @@
-using Stringline.Desk;
-
-return new CommandLine(Console.OpenStandardOutput(), Console.Error, SystemClock.Instance).Run(args);

@@ -1,4 +1,0 @@
-namespace Stringline.Exchange.Reading;
-
-/// <summary>A text has more values than a job file may have.</summary>
-internal sealed class TooManyValuesException : Exception;

@@ -1,8 +1,0 @@
-namespace Stringline.Desk.Tests.Web;
-
-/// <summary>A clock that stands.</summary>
-internal sealed class StoppedClock(Instant at) : IClock
-{
-    /// <inheritdoc/>
-    public Instant GetCurrentInstant() => at;
-}

@@ -17,16 +17,19 @@ public static class StoreBench
     public static void Run(string address, int jobs, int entries)
     {
         using var journal = Journals.Open(address, NodaTime.SystemClock.Instance, OpenStore.OrMake);
-        Tell("import, one transaction", jobs * (long)entries, "entries", () => Expect(jobs * (entries + 1L), journal.PutMany(Jobs(jobs, entries), "bench").Changes));
+        Tell("import, one transaction", jobs * (long)entries, "entries", () =>
+            Expect(jobs * (entries + 1L), journal.PutMany(Jobs(jobs, entries), "bench").Changes));
         Tell("import again (nothing new)", jobs * (long)entries, "entries", () => journal.PutMany(Jobs(jobs, entries), "bench"));
-        Tell("read all", jobs * (long)entries, "entries", () => Expect(jobs * (long)entries, journal.ReadAll(JobsToRead.All).Sum(job => (long)job.Job.Entries.Count)));
+        Tell("read all", jobs * (long)entries, "entries", () =>
+            Expect(jobs * (long)entries, journal.ReadAll(JobsToRead.All).Sum(job => (long)job.Job.Entries.Count)));
         Tell("where every job is", jobs, "jobs", () => Expect(jobs, journal.Tips().Count()));
         Tell("write what assessments found", jobs, "jobs", () =>
         {
             foreach (var batch in journal.Tips().Chunk(5000))
                 journal.WriteAssessed(batch.Select(Assessed));
         });
-        Tell("ask for jobs not yet assessed (none)", jobs, "jobs", () => Expect(0, journal.ReadAll(new JobsToRead { NotYetAssessed = ("1", AsOf) }).Count()));
+        Tell("ask for jobs not yet assessed (none)", jobs, "jobs", () =>
+            Expect(0, journal.ReadAll(new JobsToRead { NotYetAssessed = ("1", AsOf) }).Count()));
         Tell("desk's list, 50 lines", 1, "pages", () => journal.Desk(new DeskPage(50)));
         Tell("search two words", 1, "searches", () => journal.Search("municipality 99", 20));
         Tell("check", jobs * (long)entries, "entries", () =>
@@ -64,11 +67,13 @@ public static class StoreBench
             yield return new KeyedJob(i.ToString("D7", CultureInfo.InvariantCulture), new JobFile
             {
                 Name = $"Municipality {i} yard, building {i % 9}",
-                Work = new Work { Kind = WorkKind.Private, Site = new Site { Street = $"{i} Alder Court", City = "Davis", Zip = "95616", County = "Yolo", Apn = $"070-{i:D6}-2" } },
+                Work = new Work { Kind = WorkKind.Private, Site =
+                    new Site { Street = $"{i} Alder Court", City = "Davis", Zip = "95616", County = "Yolo", Apn = $"070-{i:D6}-2" } },
                 Claimant = new Claimant { Name = "Sierra Block Supply, Inc.", Role = ClaimantRole.Supplier, HiredBy = "p2" },
                 Parties =
                 [
-                    new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = $"Muñoz Holdings {i}, LLC", Address = "1 Main Street\nDavis, CA 95616" },
+                    new Party { Id = "p1", Capacity =
+                        PartyCapacity.Owner, Name = $"Muñoz Holdings {i}, LLC", Address = "1 Main Street\nDavis, CA 95616" },
                     new Party { Id = "p2", Capacity = PartyCapacity.Subcontractor, Name = $"Nguyễn Masonry {i}" },
                 ],
                 Contract = new Contract { On = new LocalDate(2026, 1, 5), Written = true, Price = 84_250m },

@@ -19,7 +19,8 @@ internal static class Agreement
             for (var rule = 0; rule < expected.Length; rule++)
             {
                 if (expected[rule] == 0 || expected[rule] != got[rule])
-                    differences.Add($"  {jobs[i].File.Name}, {SixDays.Names[rule]}: Stringline {Words(expected[rule])}, {engine} {Words(got[rule])}\n    {jobs[i].Plain}");
+                    differences.Add(
+                        $"  {jobs[i].File.Name}, {SixDays.Names[rule]}: Stringline {Words(expected[rule])}, {engine} {Words(got[rule])}\n    {jobs[i].Plain}");
             }
         }
 

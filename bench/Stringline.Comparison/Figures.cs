@@ -19,7 +19,10 @@ internal sealed class Figures(string name)
     /// <summary>Adds a round.</summary>
     public void Add(Spent spent, int jobs) => rounds.Add((spent.Clock.TotalMicroseconds / jobs, spent.Processor.TotalMicroseconds / jobs));
 
-    /// <summary>How many times the other's processor time it took: each round by itself, since a round meets one load of the machine, and of these the least, the middle and the most.</summary>
+    /// <summary>
+    /// How many times the other's processor time it took: each round by itself, since a round meets one load of the machine, and of these
+    /// the least, the middle and the most.
+    /// </summary>
     public (double Least, double Middle, double Most) ProcessorRatioTo(Figures other)
     {
         double[] ratios = [.. rounds.Zip(other.rounds, (own, others) => own.Processor / others.Processor)];

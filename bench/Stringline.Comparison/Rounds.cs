@@ -4,7 +4,9 @@ using Stringline.Comparison.Sheet;
 
 namespace Stringline.Comparison;
 
-/// <summary>Runs everyone in turn, round after round, so that whatever else the machine does falls on all alike; checks every answer.</summary>
+/// <summary>
+/// Runs everyone in turn, round after round, so that whatever else the machine does falls on all alike; checks every answer.
+/// </summary>
 internal sealed class Rounds
 {
     private const int FewRows = 10;

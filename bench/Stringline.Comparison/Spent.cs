@@ -3,7 +3,9 @@ using System.Runtime.InteropServices;
 
 namespace Stringline.Comparison;
 
-/// <summary>What a piece of work took: by the clock, and of the processor. The second hardly depends on what else the machine does.</summary>
+/// <summary>
+/// What a piece of work took: by the clock, and of the processor. The second hardly depends on what else the machine does.
+/// </summary>
 internal readonly record struct Spent(TimeSpan Clock, TimeSpan Processor)
 {
     public static Spent operator -(Spent whole, Spent part) => new(whole.Clock - part.Clock, whole.Processor - part.Processor);
@@ -18,7 +20,9 @@ internal readonly record struct Spent(TimeSpan Clock, TimeSpan Processor)
         return new Spent(watch.Elapsed, Environment.CpuUsage.TotalTime - before);
     }
 
-    /// <summary>Measures work that is done by a process started and waited for inside it, and by the processes that this one starts.</summary>
+    /// <summary>
+    /// Measures work that is done by a process started and waited for inside it, and by the processes that this one starts.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The system does not tell.</exception>
     public static Spent OnChildren(Action work)
     {
@@ -36,7 +40,8 @@ internal readonly record struct Spent(TimeSpan Clock, TimeSpan Processor)
         var usage = new long[32];
         return GetUsage(Children, usage) == 0
             ? TimeSpan.FromMicroseconds(((usage[0] + usage[2]) * 1_000_000) + usage[1] + usage[3])
-            : throw new InvalidOperationException($"getrusage failed with error {Marshal.GetLastPInvokeError()}; the comparison needs 64-bit Linux.");
+            : throw new InvalidOperationException($"getrusage failed with error {Marshal.GetLastPInvokeError()}; the comparison needs "
+                + $"64-bit Linux.");
     }
 
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

@@ -8,7 +8,9 @@ internal static class Table
 {
     public static void Write(TextWriter to, IReadOnlyList<Figures> rows, int jobs, int rounds)
     {
-        to.WriteLine(Text($"{jobs:N0} jobs of ten entries, six days each, {ClosedDays.Holidays.Count} closed weekdays; medians of {rounds} interleaved rounds."));
+        to.WriteLine(string.Create(CultureInfo.InvariantCulture,
+            $"{jobs:N0} jobs of ten entries, six days each, {ClosedDays.Holidays.Count} closed weekdays; medians "
+            + $"of {rounds} interleaved rounds."));
         to.WriteLine("Every engine gave the same six days as the law library for every job in every round.");
         to.WriteLine();
         to.WriteLine(Text($"{"",-53}{"processor",11}{"clock",11}{"bytes",9}{"ratio to the first row: processor",36}{"clock",9}"));

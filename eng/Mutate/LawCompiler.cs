@@ -18,11 +18,13 @@ internal sealed class LawCompiler
         var options = new CSharpParseOptions(LanguageVersion.CSharp14);
         var generated = Path.Combine(folder, "obj", "Release", "net10.0");
         var files = Directory.GetFiles(folder, "*.cs", SearchOption.AllDirectories)
-            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal) && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
+            .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)
+                && !f.Contains($"{Path.DirectorySeparatorChar}bin{Path.DirectorySeparatorChar}", StringComparison.Ordinal))
             .Concat(Directory.GetFiles(generated, "Stringline.Law.*.cs"));
         var trees = files.Order(StringComparer.Ordinal).Select(f => CSharpSyntaxTree.ParseText(File.ReadAllText(f), options, f)).ToArray();
         var references = ((string)AppContext.GetData("TRUSTED_PLATFORM_ASSEMBLIES")!).Split(Path.PathSeparator)
-            .Where(f => Path.GetFileName(f).StartsWith("System.", StringComparison.Ordinal) || Path.GetFileName(f) is "netstandard.dll" or "mscorlib.dll")
+            .Where(f => Path.GetFileName(f).StartsWith("System.", StringComparison.Ordinal) || Path.GetFileName(f) is "netstandard.dll"
+                or "mscorlib.dll")
             .Append(nodaTime).Select(f => MetadataReference.CreateFromFile(f));
         compilation = CSharpCompilation.Create("Stringline.Law", trees, references, new CSharpCompilationOptions(
             OutputKind.DynamicallyLinkedLibrary, optimizationLevel: OptimizationLevel.Release, checkOverflow: true,
@@ -50,13 +52,15 @@ internal sealed class LawCompiler
         var changed = mutant is null ? compilation : compilation.ReplaceSyntaxTree(mutant.Tree, mutant.Changed());
         using var assembly = new MemoryStream();
         var result = changed.Emit(assembly);
-        refused = result.Success ? null : result.Diagnostics.First(d => d.Severity == DiagnosticSeverity.Error).ToString().ReplaceLineEndings(" ");
+        refused = result.Success
+            ? null : result.Diagnostics.First(d => d.Severity == DiagnosticSeverity.Error).ToString().ReplaceLineEndings(" ");
         return result.Success ? assembly.ToArray() : null;
     }
 
     /// <summary>All mutants of a folder that can be switched, in one assembly.</summary>
     /// <param name="folder">The folder.</param>
-    /// <param name="switched">Numbers of the mutants that are in it, each with the lowest number in its member, by which the member tells that it is asked.</param>
+    /// <param name="switched">Numbers of the mutants that are in it, each with the lowest number in its member, by which the member tells
+    /// that it is asked.</param>
     /// <param name="refused">Numbers of those that the compiler refuses, with what it says.</param>
     public byte[] Schemata(string folder, out Dictionary<int, int> switched, out Dictionary<int, string> refused)
     {
@@ -65,14 +69,17 @@ internal sealed class LawCompiler
         refused = [];
         while (true)
         {
-            var changed = compilation.AddSyntaxTrees(CSharpSyntaxTree.ParseText(Mutate.Schemata.SwitchSource, new CSharpParseOptions(LanguageVersion.CSharp14)));
+            var changed =
+                compilation.AddSyntaxTrees(
+                    CSharpSyntaxTree.ParseText(Mutate.Schemata.SwitchSource, new CSharpParseOptions(LanguageVersion.CSharp14)));
             foreach (var file in switched.Keys.Order().Select(i => (Number: i, Mutant: all[i])).GroupBy(m => m.Mutant.Tree))
                 changed = changed.ReplaceSyntaxTree(file.Key, Mutate.Schemata.With(file.Key, [.. file]));
             using var assembly = new MemoryStream();
             var result = changed.Emit(assembly);
             if (result.Success)
             {
-                switched = switched.Keys.GroupBy(i => Mutate.Schemata.Home(all[i])!).SelectMany(g => g.Select(i => (Number: i, Member: g.Min()))).ToDictionary(m => m.Number, m => m.Member);
+                switched = switched.Keys.GroupBy(i => Mutate.Schemata.Home(all[i])!)
+                    .SelectMany(g => g.Select(i => (Number: i, Member: g.Min()))).ToDictionary(m => m.Number, m => m.Member);
                 return assembly.ToArray();
             }
 

@@ -163,7 +163,8 @@ internal sealed class MutantFinder : CSharpSyntaxWalker
         if (node.Parent is InitializerExpressionSyntax all)
         {
             // The comma that follows goes with it.
-            var end = all.Expressions.GetSeparators().Where(c => c.SpanStart >= node.Span.End).Select(c => c.Span.End).FirstOrDefault(node.Span.End);
+            var end = all.Expressions.GetSeparators().Where(c => c.SpanStart >= node.Span.End).Select(c => c.Span.End)
+                .FirstOrDefault(node.Span.End);
             Add(TextSpan.FromBounds(node.SpanStart, end), "", MutantKind.Removal);
         }
 
@@ -199,20 +200,24 @@ internal sealed class MutantFinder : CSharpSyntaxWalker
     public override void VisitIdentifierName(IdentifierNameSyntax node)
     {
         var name = node.Identifier.Text;
-        if (Opposites.TryGetValue(name, out var opposite) && node.Parent is MemberAccessExpressionSyntax { Parent: InvocationExpressionSyntax } call && call.Name == node)
+        if (Opposites.TryGetValue(name, out var opposite)
+            && node.Parent is MemberAccessExpressionSyntax { Parent: InvocationExpressionSyntax } call && call.Name == node)
             Add(node, opposite, MutantKind.Arithmetic);
         if (node.Parent is not MemberAccessExpressionSyntax)
             Negate(node);
-        if (name is "Earliest" or "Latest" && node.Parent is not (NameColonSyntax or NameEqualsSyntax) && node.Parent is not AssignmentExpressionSyntax { Parent: InitializerExpressionSyntax })
+        if (name is "Earliest" or "Latest" && node.Parent is not (NameColonSyntax or NameEqualsSyntax)
+            && node.Parent is not AssignmentExpressionSyntax { Parent: InitializerExpressionSyntax })
             Add(node, name == "Earliest" ? "Latest" : "Earliest", MutantKind.OtherEnd);
     }
 
     public override void VisitMemberAccessExpression(MemberAccessExpressionSyntax node)
     {
-        if (model.GetSymbolInfo(node).Symbol is IFieldSymbol { ContainingType: { TypeKind: TypeKind.Enum } type } member && !MarksOfSources.Contains(type.Name))
+        if (model.GetSymbolInfo(node).Symbol is IFieldSymbol { ContainingType: { TypeKind: TypeKind.Enum } type } member
+            && !MarksOfSources.Contains(type.Name))
         {
             IFieldSymbol[] members = [.. type.GetMembers().OfType<IFieldSymbol>()];
-            Add(node.Name, members[(Array.FindIndex(members, m => m.Name == member.Name) + 1) % members.Length].Name, MutantKind.OtherMember);
+            Add(node.Name, members[(Array.FindIndex(members, m => m.Name == member.Name) + 1) % members.Length].Name,
+                MutantKind.OtherMember);
             return;
         }
 

@@ -28,7 +28,8 @@ for (var i = 0; i < args.Length; i++)
             folders.Add(name);
             break;
         default:
-            Console.Error.WriteLine($"mutate: {args[i]} is not understood. Use: eng/mutate.sh [--workers 1 to 64] [--file NAME.cs[:LINE,...]] [--list] FOLDER...");
+            Console.Error.WriteLine($"mutate: {args[i]} is not understood. Use: eng/mutate.sh [--workers 1 to 64] [--file "
+                + $"NAME.cs[:LINE,...]] [--list] FOLDER...");
             return 2;
     }
 }
@@ -66,7 +67,8 @@ try
         if (unchanged != Outcome.Survived)
             throw new InvalidOperationException($"{folder}: without any change {unchanged}: {how}");
         Console.WriteLine($"{folder}: {law.MutantsIn(folder).Count} mutants, {how}");
-        var left = new ConcurrentQueue<int>(Enumerable.Range(0, law.MutantsIn(folder).Count).Where(i => file is null || IsIn(file, law.MutantsIn(folder)[i])));
+        var left = new ConcurrentQueue<int>(Enumerable.Range(0, law.MutantsIn(folder).Count)
+            .Where(i => file is null || IsIn(file, law.MutantsIn(folder)[i])));
         var all = left.Count;
         var done = 0;
         Parallel.ForEach(tries, new ParallelOptions { MaxDegreeOfParallelism = workers }, worker =>
@@ -79,7 +81,8 @@ try
                 {
                     table.Add(folder, mutant, outcome);
                     if (outcome == Outcome.Survived || file is not null)
-                        Console.WriteLine($"{outcome} {Path.GetFileName(mutant.Tree.FilePath)}:{mutant.Line} {mutant.Kind}: {mutant.Was} -> {mutant.Is}{(outcome == Outcome.Survived ? "" : $" | {detail}")}");
+                        Console.WriteLine(
+                            $"{outcome} {Path.GetFileName(mutant.Tree.FilePath)}:{mutant.Line} {mutant.Kind}: {mutant.Was} -> {mutant.Is}{(outcome == Outcome.Survived ? "" : $" | {detail}")}");
                     if (++done % 50 == 0)
                         Console.WriteLine($"{folder}: {done} of {all} after {clock.Elapsed:mm\\:ss}");
                 }
@@ -110,7 +113,8 @@ static string Root()
 {
     var folder = AppContext.BaseDirectory;
     while (!File.Exists(Path.Combine(folder, "Stringline.slnx")))
-        folder = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder)) ?? throw new InvalidOperationException("This does not run inside the repository.");
+        folder = Path.GetDirectoryName(Path.TrimEndingDirectorySeparator(folder))
+            ?? throw new InvalidOperationException("This does not run inside the repository.");
     return folder;
 }
 

@@ -46,13 +46,16 @@ internal static class Schemata
                     return (method.Body ?? (SyntaxNode?)method.ExpressionBody)?.Span.Contains(mutant.Span) == true ? method : null;
                 case PropertyDeclarationSyntax { ExpressionBody: { } arrow } property:
                     return arrow.Span.Contains(mutant.Span) ? property : null;
-                case PropertyDeclarationSyntax { AccessorList.Accessors: [{ Keyword.RawKind: (int)SyntaxKind.GetKeyword, Body: { } body }] } property:
+                case PropertyDeclarationSyntax {
+                    AccessorList.Accessors: [{ Keyword.RawKind: (int)SyntaxKind.GetKeyword, Body: { } body }] } property:
                     return body.Span.Contains(mutant.Span) ? property : null;
                 case PropertyDeclarationSyntax { Initializer: { } value } property when property.Modifiers.Any(SyntaxKind.StaticKeyword):
                     return value.Value.Span.Contains(mutant.Span) ? property : null;
-                case FieldDeclarationSyntax { Declaration.Variables: [{ Initializer: { } value }] } field when field.Modifiers.Any(SyntaxKind.StaticKeyword):
+                case FieldDeclarationSyntax { Declaration.Variables: [{ Initializer: { } value }] } field
+                    when field.Modifiers.Any(SyntaxKind.StaticKeyword):
                     return value.Value.Span.Contains(mutant.Span) ? field : null;
-                case BaseTypeDeclarationSyntax or BaseMethodDeclarationSyntax or BasePropertyDeclarationSyntax or BaseFieldDeclarationSyntax:
+                case BaseTypeDeclarationSyntax or BaseMethodDeclarationSyntax or BasePropertyDeclarationSyntax
+                    or BaseFieldDeclarationSyntax:
                     return null;
             }
         }
@@ -60,8 +63,11 @@ internal static class Schemata
         return null;
     }
 
-    /// <summary>Whether the mutant changes what is worked out once and kept, so that it is seen in a load context of its own only.</summary>
-    public static bool IsWorkedOutOnce(Mutant mutant) => Home(mutant) is FieldDeclarationSyntax or PropertyDeclarationSyntax { Initializer: not null };
+    /// <summary>
+    /// Whether the mutant changes what is worked out once and kept, so that it is seen in a load context of its own only.
+    /// </summary>
+    public static bool IsWorkedOutOnce(Mutant mutant) =>
+        Home(mutant) is FieldDeclarationSyntax or PropertyDeclarationSyntax { Initializer: not null };
 
     /// <summary>A file with copies for its mutants.</summary>
     /// <param name="tree">The file.</param>
@@ -81,28 +87,52 @@ internal static class Schemata
 
     /// <summary>The number of the mutant in whose copy a place lies; null outside of copies, 0-based as given.</summary>
     public static int? NumberAt(Location place) =>
-        place.SourceTree?.GetRoot().FindNode(place.SourceSpan).AncestorsAndSelf().OfType<MethodDeclarationSyntax>().FirstOrDefault() is { } method
-        && method.Identifier.Text.Split(Suffix) is [_, var after] && int.TryParse(after, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number) ? number : null;
+        place.SourceTree?.GetRoot().FindNode(place.SourceSpan).AncestorsAndSelf().OfType<MethodDeclarationSyntax>()
+        .FirstOrDefault() is { } method
+        && method.Identifier.Text.Split(Suffix) is [_, var after]
+        && int.TryParse(after, System.Globalization.NumberStyles.None, System.Globalization.CultureInfo.InvariantCulture, out var number)
+        ? number : null;
 
     private static string Copies(SyntaxNode member, IReadOnlyList<(int Number, Mutant Mutant)> mutants)
     {
         var (name, type, body, modifiers, generic, parameters, constraints, head, tail) = member switch
         {
-            MethodDeclarationSyntax m => (m.Identifier.Text, m.ReturnType, m.Body ?? (SyntaxNode)m.ExpressionBody!, m.Modifiers, $"{m.TypeParameterList}", m.ParameterList.Parameters, $"{m.ConstraintClauses}", $"{m.AttributeLists} {m.Modifiers} {m.ReturnType} {m.Identifier}{m.TypeParameterList}{m.ParameterList} {m.ConstraintClauses} {{", "}"),
-            PropertyDeclarationSyntax { ExpressionBody: { } arrow } p => (p.Identifier.Text, p.Type, arrow, p.Modifiers, "", default, "", $"{p.AttributeLists} {p.Modifiers} {p.Type} {p.Identifier} {{ get {{", "} }"),
-            PropertyDeclarationSyntax { Initializer: { } value } p => (p.Identifier.Text, p.Type, value.Value, p.Modifiers, "", default, "", $"{p.AttributeLists} {p.Modifiers} {p.Type} {p.Identifier} {{ get; }} = {p.Identifier}{Suffix}none2(); private static {p.Type} {p.Identifier}{Suffix}none2() {{", "}"),
-            PropertyDeclarationSyntax p => (p.Identifier.Text, p.Type, p.AccessorList!.Accessors[0].Body!, p.Modifiers, "", default, "", $"{p.AttributeLists} {p.Modifiers} {p.Type} {p.Identifier} {{ get {{", "} }"),
-            FieldDeclarationSyntax f => (f.Declaration.Variables[0].Identifier.Text, f.Declaration.Type, (SyntaxNode)f.Declaration.Variables[0].Initializer!.Value, f.Modifiers, "", default(SeparatedSyntaxList<ParameterSyntax>), "", $"{f.AttributeLists} {f.Modifiers} {f.Declaration.Type} {f.Declaration.Variables[0].Identifier} = {f.Declaration.Variables[0].Identifier}{Suffix}none2(); private static {f.Declaration.Type} {f.Declaration.Variables[0].Identifier}{Suffix}none2() {{", "}"),
+            MethodDeclarationSyntax m =>
+                (m.Identifier.Text, m.ReturnType, m.Body
+                    ?? (SyntaxNode)m.ExpressionBody!, m.Modifiers, $"{m.TypeParameterList}", m.ParameterList.Parameters,
+                    $"{m.ConstraintClauses}",
+                        $"{m.AttributeLists} {m.Modifiers} {m.ReturnType} {m.Identifier}{m.TypeParameterList}{m.ParameterList} {m.ConstraintClauses} {{", "}"),
+            PropertyDeclarationSyntax { ExpressionBody: { } arrow } p =>
+                (p.Identifier.Text, p.Type, arrow, p.Modifiers, "", default, "",
+                    $"{p.AttributeLists} {p.Modifiers} {p.Type} {p.Identifier} {{ get {{", "} }"),
+            PropertyDeclarationSyntax { Initializer: { } value } p =>
+                (p.Identifier.Text, p.Type, value.Value, p.Modifiers, "", default, "",
+                    $"{p.AttributeLists} {p.Modifiers} {p.Type} {p.Identifier} {{ get; }} = {p.Identifier}{Suffix}none2(); private "
+                        + $"static {p.Type} {p.Identifier}{Suffix}none2() {{", "}"),
+            PropertyDeclarationSyntax p =>
+                (p.Identifier.Text, p.Type, p.AccessorList!.Accessors[0].Body!, p.Modifiers, "", default, "",
+                    $"{p.AttributeLists} {p.Modifiers} {p.Type} {p.Identifier} {{ get {{", "} }"),
+            FieldDeclarationSyntax f =>
+                (f.Declaration.Variables[0].Identifier.Text, f.Declaration.Type, (SyntaxNode)f.Declaration.Variables[0].Initializer!.Value,
+                    f.Modifiers, "", default(SeparatedSyntaxList<ParameterSyntax>), "",
+                        $"{f.AttributeLists} {f.Modifiers} {f.Declaration.Type} {f.Declaration.Variables[0].Identifier} = {f.Declaration.Variables[0].Identifier}{Suffix}none2(); private static {f.Declaration.Type} {f.Declaration.Variables[0].Identifier}{Suffix}none2() {{", "}"),
             _ => throw new InvalidOperationException($"No copy of {member.Kind()}."),
         };
         var isVoid = type is PredefinedTypeSyntax { Keyword.RawKind: (int)SyntaxKind.VoidKeyword };
-        var arguments = string.Join(", ", parameters.Select(p => $"{(p.Modifiers.Any(SyntaxKind.OutKeyword) ? "out " : p.Modifiers.Any(SyntaxKind.RefKeyword) ? "ref " : "")}{p.Identifier}"));
+        var arguments =
+            string.Join(", ",
+                parameters.Select(p =>
+                    $"{(p.Modifiers.Any(SyntaxKind.OutKeyword) ? "out " : p.Modifiers.Any(SyntaxKind.RefKeyword) ? "ref " : "")}{p.Identifier}"));
         var copyHead = $"private {(modifiers.Any(SyntaxKind.StaticKeyword) ? "static " : "")}{type} ";
-        var copyParameters = string.Join(", ", parameters.Select(p => p.WithModifiers([.. p.Modifiers.Where(m => !m.IsKind(SyntaxKind.ThisKeyword))]).WithDefault(null).ToString()));
-        string Call(string number) => isVoid ? $"{name}{Suffix}{number}{generic}({arguments}); return;" : $"return {name}{Suffix}{number}{generic}({arguments});";
+        var copyParameters =
+            string.Join(", ", parameters.Select(p => p.WithModifiers([.. p.Modifiers.Where(m => !m.IsKind(SyntaxKind.ThisKeyword))])
+                .WithDefault(null).ToString()));
+        string Call(string number) =>
+            isVoid ? $"{name}{Suffix}{number}{generic}({arguments}); return;" : $"return {name}{Suffix}{number}{generic}({arguments});";
         string Copy(string number, string code) => $"{copyHead}{name}{Suffix}{number}{generic}({copyParameters}) {constraints} {code}\n";
 
-        var made = new StringBuilder(head).Append($" global::{SwitchType}.Hit({mutants.Min(m => m.Number)}); switch (global::{SwitchType}.Active) {{ ");
+        var made = new StringBuilder(head)
+            .Append($" global::{SwitchType}.Hit({mutants.Min(m => m.Number)}); switch (global::{SwitchType}.Active) {{ ");
         foreach (var (number, _) in mutants)
             made.Append($"case {number}: {Call($"{number}")} ");
         made.Append($"default: {Call("none")} }} {tail}\n").Append(Copy("none", Code(body, null)));
@@ -115,7 +145,8 @@ internal static class Schemata
     {
         var code = body.ToString();
         if (mutant is not null)
-            code = string.Concat(code.AsSpan(0, mutant.Span.Start - body.SpanStart), mutant.With, code.AsSpan(mutant.Span.End - body.SpanStart));
+            code = string.Concat(code.AsSpan(0, mutant.Span.Start - body.SpanStart), mutant.With,
+                code.AsSpan(mutant.Span.End - body.SpanStart));
         return body switch
         {
             BlockSyntax => code,
@@ -127,7 +158,8 @@ internal static class Schemata
     private sealed class LoopCounter : CSharpSyntaxRewriter
     {
         private static ExpressionSyntax Counted(ExpressionSyntax? condition) =>
-            SyntaxFactory.ParseExpression(condition is null ? $"global::{SwitchType}.Tick()" : $"global::{SwitchType}.Tick() && ({condition})");
+            SyntaxFactory.ParseExpression(condition is null
+                ? $"global::{SwitchType}.Tick()" : $"global::{SwitchType}.Tick() && ({condition})");
 
         public override SyntaxNode? VisitWhileStatement(WhileStatementSyntax node) =>
             base.VisitWhileStatement(node.WithCondition(Counted(node.Condition)));

@@ -27,18 +27,24 @@ internal sealed class TestRun
     /// <param name="root">The repository.</param>
     public TestRun(string root)
     {
-        var folders = TestAssemblies.Select(name => Path.Combine(root, "tests", name.Replace("Stringline.Published", "Published", StringComparison.Ordinal), "bin", "Release", "net10.0")).ToArray();
+        var folders =
+            TestAssemblies.Select(name =>
+                Path.Combine(root, "tests", name.Replace("Stringline.Published", "Published", StringComparison.Ordinal), "bin", "Release",
+                    "net10.0")).ToArray();
         foreach (var (name, folder) in TestAssemblies.Append("Stringline.Testing").Zip([.. folders, folders[0]]))
             tests[name] = File.ReadAllBytes(Path.Combine(folder, name + ".dll"));
         // Some tests read files that lie beside them.
         AppContext.SetData("APP_CONTEXT_BASE_DIRECTORY", folders[0] + Path.DirectorySeparatorChar);
-        AssemblyLoadContext.Default.Resolving += (context, name) => folders.Select(f => Path.Combine(f, name.Name + ".dll")).FirstOrDefault(File.Exists) is { } path
+        AssemblyLoadContext.Default.Resolving += (context, name) => folders.Select(f => Path.Combine(f, name.Name + ".dll"))
+            .FirstOrDefault(File.Exists) is { } path
             ? context.LoadFromAssemblyPath(path) : null;
         var law = File.ReadAllBytes(Path.Combine(folders[0], "Stringline.Law.dll"));
         var loaded = new Loaded(tests, law);
-        names = [.. TestAssemblies.SelectMany(a => loaded.Find(a).GetTypes().SelectMany(t => t.GetMethods(Members | BindingFlags.DeclaredOnly)
+        names = [.. TestAssemblies.SelectMany(a =>
+            loaded.Find(a).GetTypes().SelectMany(t => t.GetMethods(Members | BindingFlags.DeclaredOnly)
             .Where(m => m.CustomAttributes.Any(c => c.AttributeType.Name is "FactAttribute" or "TheoryAttribute"
-                && !c.NamedArguments.Any(a => a is { MemberName: "Explicit", TypedValue.Value: true }))).Select(m => new TestName(a, t.FullName!, m.Name))))];
+                && !c.NamedArguments.Any(a => a is { MemberName: "Explicit", TypedValue.Value: true }))).Select(m => new TestName(a,
+                t.FullName!, m.Name))))];
         loaded.Unload();
     }
 
@@ -121,12 +127,14 @@ internal sealed class TestRun
 
     // Properties of another folder take long and seldom see more than the examples; leaving them out can only make the figures worse.
     private IEnumerable<TestName> Order(string own) => names
-        .Select(n => (Name: n, Place: IsProperty(n) ? (IsOf(own, n) || IsOf("Stringline.Law.Tests", n) ? 3 : -1) : IsOf(own, n) ? 0 : n.Assembly == TestAssemblies[1] ? 1 : 2))
+        .Select(n => (Name: n, Place: IsProperty(n)
+            ? (IsOf(own, n) || IsOf("Stringline.Law.Tests", n) ? 3 : -1) : IsOf(own, n) ? 0 : n.Assembly == TestAssemblies[1] ? 1 : 2))
         .Where(n => n.Place >= 0).OrderBy(n => n.Place).Select(n => n.Name);
 
     private static bool IsProperty(TestName test) => test.Type.EndsWith("Properties", StringComparison.Ordinal);
 
-    private static bool IsOf(string space, TestName test) => test.Type.LastIndexOf('.') == space.Length && test.Type.StartsWith(space, StringComparison.Ordinal)
+    private static bool IsOf(string space, TestName test) =>
+        test.Type.LastIndexOf('.') == space.Length && test.Type.StartsWith(space, StringComparison.Ordinal)
         || (space.Count(c => c == '.') > 2 && test.Type.StartsWith(space + ".", StringComparison.Ordinal));
 
     // How xunit marks the exception by which a test leaves itself out.
@@ -176,9 +184,11 @@ internal sealed class TestRun
                     yield return Padded(method, given is null ? [null] : [.. given.Select(Value)]);
                     break;
                 case "MemberDataAttribute":
-                    var member = type.GetProperty((string)data.ConstructorArguments[0].Value!, Members) ?? throw new InvalidDataException($"{type}.{method.Name}: only properties give data here.");
+                    var member = type.GetProperty((string)data.ConstructorArguments[0].Value!, Members)
+                        ?? throw new InvalidDataException($"{type}.{method.Name}: only properties give data here.");
                     foreach (var row in (System.Collections.IEnumerable)member.GetValue(null)!)
-                        yield return row as object?[] ?? (object?[])row.GetType().GetInterface("ITheoryDataRow")!.GetMethod("GetData")!.Invoke(row, null)!;
+                        yield return row as object?[] ?? (object?[])row.GetType()
+                            .GetInterface("ITheoryDataRow")!.GetMethod("GetData")!.Invoke(row, null)!;
                     break;
                 case var other when other.EndsWith("DataAttribute", StringComparison.Ordinal):
                     throw new InvalidDataException($"{type}.{method.Name}: {other} is not known here.");
@@ -207,7 +217,8 @@ internal sealed class TestRun
     {
         // A parameter marked params takes whatever is left of the row.
         var last = method.GetParameters()[^1];
-        if (last.IsDefined(typeof(ParamArrayAttribute)) && (row.Length != method.GetParameters().Length || row[^1]?.GetType() != last.ParameterType))
+        if (last.IsDefined(typeof(ParamArrayAttribute))
+            && (row.Length != method.GetParameters().Length || row[^1]?.GetType() != last.ParameterType))
         {
             var rest = row.Skip(last.Position).ToArray();
             var packed = Array.CreateInstance(last.ParameterType.GetElementType()!, rest.Length);
@@ -219,7 +230,8 @@ internal sealed class TestRun
         [
             .. method.GetParameters().Select((p, i) => i >= row.Length ? p.DefaultValue
                 // An attribute holds no decimal; xunit makes one of the number that stands there.
-                : row[i] is { } number and (int or double) && (p.ParameterType == typeof(decimal) || p.ParameterType == typeof(decimal?)) ? Convert.ToDecimal(number, System.Globalization.CultureInfo.InvariantCulture)
+                : row[i] is { } number and (int or double) && (p.ParameterType == typeof(decimal) || p.ParameterType == typeof(decimal?))
+                ? Convert.ToDecimal(number, System.Globalization.CultureInfo.InvariantCulture)
                 : row[i]),
         ];
     }

@@ -42,7 +42,8 @@ internal sealed class Worker : IDisposable
 
     private void Start()
     {
-        var start = new ProcessStartInfo(Environment.ProcessPath!, ["--worker"]) { RedirectStandardInput = true, RedirectStandardOutput = true };
+        var start = new ProcessStartInfo(Environment.ProcessPath!, ["--worker"]) { RedirectStandardInput =
+            true, RedirectStandardOutput = true };
         // A mutant that never stops gathering must not take the machine's memory; properties are tried less often than in ./test.
         start.Environment["DOTNET_GCHeapHardLimit"] = "0x60000000";
         start.Environment["DOTNET_TieredPGO"] = "0";
@@ -87,7 +88,8 @@ internal sealed class Worker : IDisposable
             }
             else if (switched.TryGetValue(number, out var member))
             {
-                // What is worked out once and kept must be worked out anew by each mutant of the calendar, and no test tells that it needs it.
+                // What is worked out once and kept must be worked out anew by each mutant of the calendar, and no test tells that it needs
+                // it.
                 failure = Schemata.IsWorkedOutOnce(law.MutantsIn(folder)[number])
                     || (folder == "Counting" && Path.GetFileName(law.MutantsIn(folder)[number].Tree.FilePath) != "TimeLimit.cs")
                     ? run.FirstFailureAnew(all, number)

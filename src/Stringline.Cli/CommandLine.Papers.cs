@@ -11,7 +11,8 @@ internal sealed partial class CommandLine
     private Command Packet(bool papers)
     {
         var list = new Option<bool>("--list") { Description = "Print the papers that can be made: id, title, section." };
-        var command = new Command("packet", "Make a paper with the sheet that goes with it. stringline packet --list names the papers.") { list };
+        var command =
+            new Command("packet", "Make a paper with the sheet that goes with it. stringline packet --list names the papers.") { list };
         command.SetAction(parsed =>
         {
             if (parsed.GetValue(list))

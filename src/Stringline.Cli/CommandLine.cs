@@ -50,7 +50,8 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
 
         if (Misplaced(parsed.CommandResult) is { } place)
         {
-            errors.WriteLine($"{place} holds what reads as the address of a server, which is not repeated here. It stands after --store, or as where store move goes.");
+            errors.WriteLine($"{place} holds what reads as the address of a server, which is not repeated here. It stands after --store, "
+                + $"or as where store move goes.");
             return WrongUsage;
         }
 
@@ -85,7 +86,8 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     private RootCommand Root(bool papers)
     {
         var root = new RootCommand(
-            "Keeps a payment claim on a California construction job true, from the first delivery to the last dollar.\n" + Assessment.Caution)
+            "Keeps a payment claim on a California construction job true, from the first delivery to the last "
+                + "dollar.\n" + Assessment.Caution)
         {
             Assess(),
             Packet(papers),
@@ -107,20 +109,26 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var asOf = AsOf();
         var json = new Option<bool>("--json") { Description = "Print JSON for programs instead of text." };
         var ascii = new Option<bool>("--ascii") { Description = "Print text in plain ASCII." };
-        var all = new Option<bool>("--all") { Description = "Assess every job of --store that a new entry, other rules or another day can have changed, for the desk's list." };
-        var store = new Option<string?>("--store") { Description = "With --all: the store. Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
-        var anew = new Option<bool>("--anew") { Description = "With --all: throw away everything that is derived from the journal (the list, the search) and make it anew; mends what is damaged." };
-        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json, ascii, all, store, anew };
+        var all = new Option<bool>("--all") { Description =
+            "Assess every job of --store that a new entry, other rules or another day can have changed, for the desk's list." };
+        var store = new Option<string?>("--store") { Description = "With --all: the store. Default: STRINGLINE_STORE in the environment.",
+            HelpName = "STORE" };
+        var anew = new Option<bool>("--anew") { Description = "With --all: throw away everything that is derived from the journal (the "
+            + "list, the search) and make it anew; mends what is damaged." };
+        var command = new Command("assess", "Say where every right stands, by which day to act, for how much, and why.") { file, asOf, json,
+            ascii, all, store, anew };
         command.Validators.Add(result =>
         {
             if (result.GetValue(anew) && !result.GetValue(all))
                 result.AddError("--anew goes with --all.");
             var (isAll, hasFile) = (result.GetValue(all), result.GetValue(file) is not null);
-            if (isAll ? hasFile || (result.GetValue(store) ?? StoreCommands.FromEnvironment) is null : !hasFile || result.GetValue(store) is not null)
+            if (isAll ? hasFile || (result.GetValue(store) ?? StoreCommands.FromEnvironment) is null : !hasFile
+                || result.GetValue(store) is not null)
                 result.AddError("assess takes a job file, or --all and --store.");
         });
         command.SetAction(parsed => parsed.GetValue(all)
-            ? new AssessAll(output, errors, clock).Run((parsed.GetValue(store) ?? StoreCommands.FromEnvironment)!, Day(parsed.GetValue(asOf)), parsed.GetValue(anew))
+            ? new AssessAll(output, errors, clock).Run((parsed.GetValue(store) ?? StoreCommands.FromEnvironment)!,
+                Day(parsed.GetValue(asOf)), parsed.GetValue(anew))
             : Answer(
                 UseCases.Assess(parsed.GetValue(file)!, Day(parsed.GetValue(asOf))),
                 assessment =>
@@ -139,10 +147,12 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var file = File();
         var folder = Folder();
         var asOf = AsOf();
-        var draft = new Option<bool>("--draft") { Description = "Make the papers even if they may not go to the counter yet, marked as a draft." };
+        var draft = new Option<bool>("--draft") { Description =
+            "Make the papers even if they may not go to the counter yet, marked as a draft." };
         var structure = PaperOption.Of(PaperInput.Structure);
         var replace = Replace();
-        var command = new Command(claim.Id, "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft, structure.Option, replace };
+        var command = new Command(claim.Id, "Make the packet for recording a claim of mechanics lien.") { file, folder, asOf, draft,
+            structure.Option, replace };
         command.SetAction(parsed => Answer(
             UseCases.PreparePaper(
                 claim,
@@ -169,17 +179,21 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     private Command Demo()
     {
         var (folder, replace) = (Folder(), Replace());
-        var command = new Command("demo", "Write five job files to try things on: invented people and firms, real counties.") { folder, replace };
+        var command =
+            new Command("demo", "Write five job files to try things on: invented people and firms, real counties.") { folder, replace };
         command.SetAction(parsed => Answer(
-            UseCases.WriteDemo(parsed.GetRequiredValue(folder), parsed.GetValue(replace)), files => Print(string.Join('\n', files) + "\n", ascii: false)));
+            UseCases.WriteDemo(parsed.GetRequiredValue(folder), parsed.GetValue(replace)), files =>
+                Print(string.Join('\n', files) + "\n", ascii: false)));
         return command;
     }
 
     private Command Desk()
     {
-        var store = new Option<string>("--store") { Description = "The store: a file, or postgres: and a connection string. Default: STRINGLINE_STORE in the environment, else a file in your own data folder.", HelpName = "PATH" };
+        var store = new Option<string>("--store") { Description = "The store: a file, or postgres: and a connection string. Default: "
+            + "STRINGLINE_STORE in the environment, else a file in your own data folder.", HelpName = "PATH" };
         var isNew = StoreCommands.New();
-        var port = new Option<int?>("--port") { Description = $"The port on 127.0.0.1; 0 for any that is free. Default: {DeskOptions.UsualPort}, or any where that is taken.", HelpName = "N" };
+        var port = new Option<int?>("--port") { Description = $"The port on 127.0.0.1; 0 for any that is free. "
+            + $"Default: {DeskOptions.UsualPort}, or any where that is taken.", HelpName = "N" };
         port.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<int?>() is < 0 or > 65535)
@@ -188,7 +202,8 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
         var noBrowser = new Option<bool>("--no-browser") { Description = "Do not show the desk in a browser." };
         var asOf = AsOf();
         asOf.Description = "The day the desk takes for today, to try things on. Default: today in California.";
-        var command = new Command("desk", "Open the desk in the browser: what needs doing, job by job. It answers on this machine only.") { store, isNew, port, noBrowser, asOf };
+        var command = new Command("desk", "Open the desk in the browser: what needs doing, job by job. It answers on this machine only.") {
+            store, isNew, port, noBrowser, asOf };
         command.SetAction(parsed =>
         {
             var wanted = parsed.GetValue(port);
@@ -201,7 +216,8 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
                 Backups = true,
             };
             return Answer(
-                DeskCommand.Open(options, wanted is null, !parsed.GetValue(noBrowser), clock, line => Print(line + "\n", ascii: false)).GetAwaiter().GetResult(),
+                DeskCommand.Open(options, wanted is null, !parsed.GetValue(noBrowser), clock, line => Print(line + "\n", ascii: false))
+                    .GetAwaiter().GetResult(),
                 _ => { });
         });
         return command;
@@ -211,15 +227,18 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     {
         var folder = Folder();
         var asOf = AsOf();
-        var jobs = new Option<int>("--jobs") { Description = "So many jobs, the forty over and over, to try out a large office.", HelpName = "N", DefaultValueFactory = _ => DemoJobs.Usual };
+        var jobs = new Option<int>("--jobs") { Description = "So many jobs, the forty over and over, to try out a large office.",
+            HelpName = "N", DefaultValueFactory = _ => DemoJobs.Usual };
         jobs.Validators.Add(result =>
         {
             if (result.GetValueOrDefault<int>() is < 1 or > 1_000_000)
                 result.AddError("--jobs takes a number from 1 to 1000000.");
         });
-        var command = new Command("demo-office", "Make a store with an invented office of 40 jobs in every stage, as of a day, and print its path.") { folder, asOf, jobs };
+        var command = new Command("demo-office", "Make a store with an invented office of 40 jobs in every stage, as of a day, and print "
+            + "its path.") { folder, asOf, jobs };
         command.SetAction(parsed => Answer(
-            DemoStore.Make(parsed.GetRequiredValue(folder), Day(parsed.GetValue(asOf)), parsed.GetValue(jobs), clock), path => Print(path + "\n", ascii: false)));
+            DemoStore.Make(parsed.GetRequiredValue(folder), Day(parsed.GetValue(asOf)), parsed.GetValue(jobs), clock),
+                path => Print(path + "\n", ascii: false)));
         return command;
     }
 
@@ -228,7 +247,9 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     private static Option<string> Folder() => new("--out") { Description = "The folder to write to.", HelpName = "DIR", Required = true };
 
     /// <summary>The option without which no file that is there is written over.</summary>
-    internal static Option<bool> Replace() => new(FileDrop.Replace) { Description = "Replace a file of the same name that has other content. Without it such a file is left alone and the command refused." };
+    internal static Option<bool> Replace() =>
+        new(FileDrop.Replace) { Description =
+            "Replace a file of the same name that has other content. Without it such a file is left alone and the command refused." };
 
     /// <summary>The option that names the day of asking.</summary>
     internal static Option<string> AsOf()
@@ -253,7 +274,8 @@ internal sealed partial class CommandLine(Stream output, TextWriter errors, IClo
     {
         if (text is null)
             return Today.InCalifornia(clock);
-        return DayText.Read(text, out var day) is null ? day : throw new ArgumentException("The parser lets no such day pass.", nameof(text));
+        return DayText.Read(text, out var day) is null
+            ? day : throw new ArgumentException("The parser lets no such day pass.", nameof(text));
     }
 
     private int Answer<T>(Outcome<T> outcome, Action<T> print)

@@ -86,13 +86,17 @@ public sealed record Assessment
     public Finding? Find(string id) => Findings.FirstOrDefault(f => f.Id == id);
 
     /// <summary>
-    /// What would be found had something more happened by that day, by the same calendar and plan: what a paper would do before anybody signs it.
+    /// What would be found had something more happened by that day, by the same calendar and plan: what a paper would do before anybody
+    /// signs it.
     /// </summary>
     /// <param name="more">What is supposed; their places in the file do not matter.</param>
     /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
     public Assessment Supposing(params Entry[] more) => Supposing(job => job with { Entries = [.. job.Entries, .. more] });
 
-    /// <summary>What would be found were the file another, on that day, by the same calendar and plan: what a paper is told and the file does not say.</summary>
+    /// <summary>
+    /// What would be found were the file another, on that day, by the same calendar and plan: what a paper is told and the file does not
+    /// say.
+    /// </summary>
     /// <param name="change">What is supposed of the file.</param>
     /// <exception cref="InvalidOperationException">The assessment was not made from a job file.</exception>
     public Assessment Supposing(Func<JobFile, JobFile> change) => asked is var (job, calendar, plan, numbers)
@@ -117,7 +121,8 @@ public sealed record Assessment
     {
         var facts = new FactsAsOf(job, asOf, numbers);
         plan ??= PlanSettings.Default;
-        var found = LienRight.NotOnThisWork(facts) is { } none ? WithoutLien(facts, none, calendar, plan) : PrivateWork(facts, calendar, plan);
+        var found = LienRight.NotOnThisWork(facts) is { } none
+            ? WithoutLien(facts, none, calendar, plan) : PrivateWork(facts, calendar, plan);
         found.asked = (job, calendar, plan, facts.Numbers);
         return found;
     }

@@ -16,6 +16,7 @@ internal static class PastSafeDay
             return null;
         var last = deadline.Readings[0].Day;
         return Reason.Of("Civ. Code § 10",
-            $"The day to plan on, {actBy}, is past. The last day itself, {last}, falls on a day on which offices are closed or has passed: act today in any way that is still open, and ask a lawyer whether the time rolls to the next open day.");
+            $"The day to plan on, {actBy}, is past. The last day itself, {last}, falls on a day on which offices are closed or has passed: "
+                + $"act today in any way that is still open, and ask a lawyer whether the time rolls to the next open day.");
     }
 }

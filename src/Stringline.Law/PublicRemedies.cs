@@ -51,7 +51,9 @@ public static class PublicRemedies
     }
 
     [Rule("Civ. Code § 9100(b)")]
-    private static Reason? NotForDirectContractor(FactsAsOf facts, Amounts amounts) => facts.Job.Claimant.Role == ClaimantRole.DirectContractor
-        ? Reason.Of("Civ. Code § 9100(b)", $"A direct contractor has neither the stop payment notice nor the payment bond, and owes no preliminary notice. What is due to it under the contract is a debt of the public entity: {amounts.DemandOf(Remedy.Debt)}.")
+    private static Reason? NotForDirectContractor(FactsAsOf facts, Amounts amounts) =>
+        facts.Job.Claimant.Role == ClaimantRole.DirectContractor
+        ? Reason.Of("Civ. Code § 9100(b)", $"A direct contractor has neither the stop payment notice nor the payment bond, and owes no "
+            + $"preliminary notice. What is due to it under the contract is a debt of the public entity: {amounts.DemandOf(Remedy.Debt)}.")
         : null;
 }

@@ -20,7 +20,9 @@ internal sealed record OpenJob(StoredJob Stored, JobFile Facts, Assessment Asses
     public string? Customer => Facts.Party(Facts.Claimant.HiredBy)?.Name;
 }
 
-/// <summary>What is done with jobs: open one, write to one. After each writing the job is assessed anew, so the list is never behind it.</summary>
+/// <summary>
+/// What is done with jobs: open one, write to one. After each writing the job is assessed anew, so the list is never behind it.
+/// </summary>
 internal sealed class Desk(IJournal journal, Portfolio.Portfolio portfolio, PortfolioRefresh refresh, DeskDay day, DeskOptions options)
 {
     /// <summary>The journal.</summary>

@@ -23,12 +23,15 @@ internal sealed record DeskOptions(string Store, int Port)
     /// <summary>Whether the desk makes a backup a day.</summary>
     public bool Backups { get; init; }
 
-    /// <summary>The folder for the keys that seal forms; null: they end with the process, and a form that is open then must be opened again.</summary>
+    /// <summary>
+    /// The folder for the keys that seal forms; null: they end with the process, and a form that is open then must be opened again.
+    /// </summary>
     public string? KeyFolder { get; init; }
 
     /// <summary>The folder for what belongs to this user: stores and keys.</summary>
     public static string UserFolder { get; } =
-        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify), "stringline");
+        Path.Combine(Environment.GetFolderPath(Environment.SpecialFolder.LocalApplicationData, Environment.SpecialFolderOption.DoNotVerify),
+            "stringline");
 
     /// <summary>The store of this user where no other is named.</summary>
     public static string UsualStore { get; } = Path.Combine(UserFolder, "office.stringline");

@@ -28,7 +28,8 @@ internal static class FileDrop
     /// <param name="folder">Where to; made if it is not there.</param>
     /// <param name="files">What; names are plain and differ from each other.</param>
     /// <param name="replace">Whether files of the same name with other content are replaced.</param>
-    /// <returns>The full paths, in the order given; refused where other content stands in the way or the folder cannot be written to.</returns>
+    /// <returns>The full paths, in the order given; refused where other content stands in the way or the folder cannot be written
+    /// to.</returns>
     public static Outcome<IReadOnlyList<string>> WriteAll(string folder, IReadOnlyList<FinishedFile> files, bool replace)
     {
         var target = Path.GetFullPath(folder);
@@ -37,7 +38,8 @@ internal static class FileDrop
             if (File.Exists(target))
                 return Refuse(folder, "it is a file, not a folder");
 
-            if (!replace && files.Select(file => Path.Combine(target, file.Name)).Where((path, i) => HoldsOther(path, files[i].Bytes.Span)).ToList() is { Count: > 0 } others)
+            if (!replace && files.Select(file => Path.Combine(target, file.Name)).Where((path, i) => HoldsOther(path, files[i].Bytes.Span))
+                .ToList() is { Count: > 0 } others)
                 return new Outcome<IReadOnlyList<string>>.Refused([.. others.Select(InTheWay), NothingWritten]);
 
             // Inside the folder where there is one, so that the moves never cross from one disk to another.

@@ -9,7 +9,8 @@ internal static class JobWords
     public static string Site(JobFile job)
     {
         var site = job.Work.Site;
-        return string.Join(", ", ((string?[])[site.Street, site.City, site.County + " County"]).Where(part => !string.IsNullOrWhiteSpace(part)));
+        return string.Join(", ",
+            ((string?[])[site.Street, site.City, site.County + " County"]).Where(part => !string.IsNullOrWhiteSpace(part)));
     }
 
     /// <summary>What a step's day is, seen from today: <c>3 days past</c>, <c>today</c>, <c>in 12 days</c>.</summary>

@@ -7,8 +7,8 @@ using Stringline.Papers.Catalogue;
 namespace Stringline.Office;
 
 /// <summary>
-/// The name under which a paper is written: job, paper, what it is about, addressee and day, in letters, digits, hyphens and underscores that every system
-/// takes: <c>alder-court_stop-payment-notice_granger-slough-bank_2026-06-22.pdf</c>.
+/// The name under which a paper is written: job, paper, what it is about, addressee and day, in letters, digits, hyphens and underscores
+/// that every system takes: <c>alder-court_stop-payment-notice_granger-slough-bank_2026-06-22.pdf</c>.
 /// </summary>
 internal static class PaperFileName
 {

@@ -53,9 +53,11 @@ internal static class UseCases
         const string start = "demo/";
         var program = Assembly.GetExecutingAssembly();
         var files = new List<FinishedFile>();
-        foreach (var name in program.GetManifestResourceNames().Where(n => n.StartsWith(start, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
+        foreach (var name in program.GetManifestResourceNames().Where(n => n.StartsWith(start, StringComparison.Ordinal))
+            .Order(StringComparer.Ordinal))
         {
-            using var stream = program.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is missing from the program.");
+            using var stream =
+                program.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is missing from the program.");
             var bytes = new byte[stream.Length];
             stream.ReadExactly(bytes);
             files.Add(new FinishedFile(name[start.Length..], bytes));
@@ -64,7 +66,9 @@ internal static class UseCases
         return files;
     }
 
-    /// <summary>The law's findings over the office days of the site's county, and whether that county goes with the site's ZIP and city.</summary>
+    /// <summary>
+    /// The law's findings over the office days of the site's county, and whether that county goes with the site's ZIP and city.
+    /// </summary>
     /// <param name="job">The facts.</param>
     /// <param name="asOf">The day on which the question is asked.</param>
     /// <param name="plan">What plans reckon with; null for the defaults.</param>
@@ -73,7 +77,8 @@ internal static class UseCases
         var site = job.Work.Site;
         var assessment = Assessment.Of(job, asOf, CountyClosings.Calendar(site.County), plan);
         // On federal work nothing is recorded and no index is searched.
-        return job.Work.Kind != WorkKind.Federal && SiteCounty.Question(site) is { } question ? assessment with { Findings = [.. assessment.Findings, question] } : assessment;
+        return job.Work.Kind != WorkKind.Federal && SiteCounty.Question(site) is { } question
+            ? assessment with { Findings = [.. assessment.Findings, question] } : assessment;
     }
 
     private static Outcome<JobFile> Open(string path) => JobFileReader.ReadFile(path) switch

@@ -86,7 +86,8 @@ public static class PaperText
         for (var end = most - 2; end > most / 3; end--)
         {
             if (line[end] == ' ' && line[end - 1] is '.' or '?' or '!' && end + 1 < line.Length && char.IsUpper(line[end + 1])
-                && line.LastIndexOf(' ', end - 1) is var from && end - from > 4 && line[..end].Count(c => c == '(') == line[..end].Count(c => c == ')'))
+                && line.LastIndexOf(' ', end - 1) is var from && end - from > 4 && line[..end].Count(c => c == '(') == line[..end]
+                .Count(c => c == ')'))
                 return line[..end] + " …";
         }
 

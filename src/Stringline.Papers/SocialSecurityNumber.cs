@@ -27,7 +27,8 @@ internal static partial class SocialSecurityNumber
             [.. Fields(job).Where(f => Numbers(f.Text ?? "").Any(found.Contains)).Select(f => f.Field).Distinct()];
         return fields.DefaultIfEmpty(Place.PaperTexts).Select(field => new Refusal(Id, field,
             $"A number stands there that looks like a social security number.",
-            $"Take it out, or leave its last four digits: a recorded paper is open to everyone. If it is another number, write it so that it "
+            $"Take it out, or leave its last four digits: a recorded paper is open to everyone. If it is another number, write it so that "
+                + $"it "
             + $"does not look like one.", "common practice, not verified"));
     }
 

@@ -22,13 +22,17 @@ public static class CountyClosings
     /// <summary>The rows that ship with the program.</summary>
     public static IReadOnlyList<CountyClosing> All => Shipped.Value;
 
-    /// <summary>The calendar of a county's offices: the statutory lists, and the county's own days where the table has any. One for each county, so that its years are worked out once.</summary>
+    /// <summary>
+    /// The calendar of a county's offices: the statutory lists, and the county's own days where the table has any. One for each county, so
+    /// that its years are worked out once.
+    /// </summary>
     /// <param name="county">The county's name without the word County.</param>
     public static OpenDays Calendar(string county) =>
         Calendars.Value.GetValueOrDefault(county, OpenDays.Statutory);
 
     /// <summary>Reads a table in the form of the shipped one; lines that begin with <c>#</c> are remarks.</summary>
-    /// <exception cref="FormatException">A line is not of that form; the message names line, column, what is there and what would be right.</exception>
+    /// <exception cref="FormatException">A line is not of that form; the message names line, column, what is there and what would be
+    /// right.</exception>
     public static IReadOnlyList<CountyClosing> Parse(string csv)
     {
         ArgumentNullException.ThrowIfNull(csv);
@@ -44,7 +48,8 @@ public static class CountyClosings
         var county = cells[0];
         if (!Counties.All.Contains(county))
             throw Wrong(number, "county", county, "one of the 58 counties, without the word county,");
-        var row = new CountyClosing(county, Day(cells[1], number, "day"), Words(cells[2], number, "why"), Words(cells[3], number, "source"), Day(cells[4], number, "date_read"))
+        var row = new CountyClosing(county, Day(cells[1], number, "day"), Words(cells[2], number, "why"), Words(cells[3], number, "source"),
+            Day(cells[4], number, "date_read"))
         {
             Sure = cells[5] switch
             {

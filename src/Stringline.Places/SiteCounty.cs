@@ -15,7 +15,8 @@ public static class SiteCounty
         ArgumentNullException.ThrowIfNull(site);
         var city = site.City?.Trim();
         if (string.IsNullOrWhiteSpace(site.Zip))
-            return string.IsNullOrEmpty(city) ? new CountyAnswer.NotCompared("The file holds neither ZIP nor city.") : OfCity(site.County, city);
+            return string.IsNullOrEmpty(city)
+                ? new CountyAnswer.NotCompared("The file holds neither ZIP nor city.") : OfCity(site.County, city);
         if (FiveDigits(site.Zip) is not { } zip)
             return new CountyAnswer.NotCompared($"\"{site.Zip.Trim()}\" is not written as a ZIP, such as 95695 or 95695-1234.");
         if (ZipTable.Find(zip) is not { } place)
@@ -38,11 +39,14 @@ public static class SiteCounty
         {
             CountyAnswer.Fits => null,
             CountyAnswer.Straddles straddles => Asked(
-                Reason.Of(Sections, $"{straddles.By} lies in {List(straddles.Counties, "and")} County by our tables; the file says {site.County}."),
+                Reason.Of(Sections, $"{straddles.By} lies in {List(straddles.Counties, "and")} County by our tables; the file "
+                    + $"says {site.County}."),
                 $"Which county does the site lie in: {List(straddles.Counties, "or")}? Look at a map or the assessor's roll; {where}."),
             CountyAnswer.DoesNotFit other => Asked(
-                Reason.Of(Sections, $"The file says {site.County} County, but {other.By} lies in {List(other.Counties, "and")} County by our tables."),
-                $"Which county does the site lie in: {site.County}, as the file says, or {List(other.Counties, "or")}, as {other.By} suggests? Look at a map or the assessor's roll; {where}."),
+                Reason.Of(Sections, $"The file says {site.County} County, but {other.By} lies in {List(other.Counties, "and")} County by "
+                    + $"our tables."),
+                $"Which county does the site lie in: {site.County}, as the file says, "
+                    + $"or {List(other.Counties, "or")}, as {other.By} suggests? Look at a map or the assessor's roll; {where}."),
             CountyAnswer.NotCompared not => Asked(
                 Reason.Of(Sections, $"The county, {site.County}, could not be compared with the site's ZIP. {not.Why}"),
                 $"What is the site's ZIP, and does the site lie in {site.County} County? Look at a map or the assessor's roll; {where}."),

@@ -63,7 +63,8 @@ public static class ZipTable
     {
         var rows = new List<string[]>();
         var sought = $"\n{zip},";
-        for (var at = table.IndexOf(sought, StringComparison.Ordinal); at >= 0; at = table.IndexOf(sought, at + 1, StringComparison.Ordinal))
+        for (var at =
+            table.IndexOf(sought, StringComparison.Ordinal); at >= 0; at = table.IndexOf(sought, at + 1, StringComparison.Ordinal))
         {
             var end = table.IndexOf('\n', at + 1);
             rows.Add(table[(at + 1)..(end < 0 ? table.Length : end)].Split(','));

@@ -1,3 +1,4 @@
+using System.Globalization;
 namespace Stringline.Store;
 
 /// <summary>The parts of a store, by what mends them.</summary>
@@ -33,7 +34,7 @@ public sealed record BrokenLink(string? Job, long? Sequence, string Found)
     {
         (null, _) => Found,
         (_, null) => $"job \"{Job}\": {Found}",
-        _ => FormattableString.Invariant($"job \"{Job}\", change {Sequence}: {Found}"),
+        _ => string.Create(CultureInfo.InvariantCulture, $"job \"{Job}\", change {Sequence}: {Found}"),
     };
 }
 

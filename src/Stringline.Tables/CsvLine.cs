@@ -20,12 +20,15 @@ public static partial class CsvLine
         return line.Append("\r\n").ToString();
     }
 
-    /// <summary>A text as it stands in a cell: a formula is led by an apostrophe. A plain number is none, with its sign or without.</summary>
+    /// <summary>
+    /// A text as it stands in a cell: a formula is led by an apostrophe. A plain number is none, with its sign or without.
+    /// </summary>
     /// <param name="text">The text.</param>
     public static string Guarded(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
-        return text.Length == 0 || char.IsAsciiLetterOrDigit(text[0]) || !Formula().IsMatch(text) || Number().IsMatch(text) ? text : "'" + text;
+        return text.Length == 0 || char.IsAsciiLetterOrDigit(text[0]) || !Formula().IsMatch(text) || Number().IsMatch(text)
+            ? text : "'" + text;
     }
 
     /// <summary>The text that <see cref="Guarded"/> gave this.</summary>
@@ -41,8 +44,8 @@ public static partial class CsvLine
             ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\""
             : cell;
 
-    // Spreadsheets pass over blanks and signs that cannot be seen, and some take the wide forms of East Asian keyboards for the narrow ones.
-    // Apostrophes are passed over too, so that each that is put on is taken off again and no other.
+    // Spreadsheets pass over blanks and signs that cannot be seen, and some take the wide forms of East Asian keyboards for the narrow
+    // ones. Apostrophes are passed over too, so that each that is put on is taken off again and no other.
     [GeneratedRegex(@"^[\s'\p{Cf}\p{Cc}]*[=+\-@＝＋－＠]|^'*[\t\r\n]")]
     private static partial Regex Formula();
 

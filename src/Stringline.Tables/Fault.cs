@@ -2,7 +2,8 @@ namespace Stringline.Tables;
 
 /// <summary>One thing that is wrong with a file: where, what is there, what would be right.</summary>
 /// <param name="File">The file's name as the user gave it.</param>
-/// <param name="Path">The JSON path, such as <c>entries[3].on</c>; a line and column where the text is not JSON; empty where the file as a whole is meant.</param>
+/// <param name="Path">The JSON path, such as <c>entries[3].on</c>; a line and column where the text is not JSON; empty where the file as a
+/// whole is meant.</param>
 /// <param name="Found">What is there: an excerpt, or words.</param>
 /// <param name="Expected">What would be right.</param>
 /// <remarks>

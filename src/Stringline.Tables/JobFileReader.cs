@@ -14,20 +14,20 @@ public static class JobFileReader
     public const int LargestFile = 16 * 1024 * 1024;
 
     /// <summary>
-    /// The most owner's notices in one file. A work has a few; each gives a day of its own beside every completion that may be the true one, so that
-    /// the answer to thousands of both would itself fill the memory.
+    /// The most owner's notices in one file. A work has a few; each gives a day of its own beside every completion that may be the true
+    /// one, so that the answer to thousands of both would itself fill the memory.
     /// </summary>
     public const int MostOwnersNotices = 100;
 
     /// <summary>
-    /// The most parties in one file. A large job has some dozens; the papers that were given are told toward each of them, so that the answer grows
-    /// with parties times papers.
+    /// The most parties in one file. A large job has some dozens; the papers that were given are told toward each of them, so that the
+    /// answer grows with parties times papers.
     /// </summary>
     public const int MostParties = 1000;
 
     /// <summary>
-    /// The most construction lenders among them. A work has one or two; what is due to each is told of the others too, so that the answer grows
-    /// with their square.
+    /// The most construction lenders among them. A work has one or two; what is due to each is told of the others too, so that the answer
+    /// grows with their square.
     /// </summary>
     public const int MostLenders = 200;
 

@@ -14,6 +14,7 @@ public abstract record JobFileResult
     public sealed record Read(JobFile Job) : JobFileResult;
 
     /// <summary>The file is refused as a whole; nothing of it may be used.</summary>
-    /// <param name="Faults">The faults found, in the file’s order, at least one; of more than a hundred the first, and at the end how many more.</param>
+    /// <param name="Faults">The faults found, in the file’s order, at least one; of more than a hundred the first, and at the end how many
+    /// more.</param>
     public sealed record Refused(IReadOnlyList<Fault> Faults) : JobFileResult;
 }

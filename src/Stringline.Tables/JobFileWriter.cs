@@ -6,7 +6,9 @@ using Stringline.Law.Facts;
 
 namespace Stringline.Tables;
 
-/// <summary>Writes JSON job files, always the same bytes for the same job: what it writes, <see cref="JobFileReader"/> reads as the same job.</summary>
+/// <summary>
+/// Writes JSON job files, always the same bytes for the same job: what it writes, <see cref="JobFileReader"/> reads as the same job.
+/// </summary>
 public static class JobFileWriter
 {
     private static readonly JsonWriterOptions Options = new()
@@ -20,7 +22,8 @@ public static class JobFileWriter
 
     /// <summary>Writes a job as UTF-8 JSON that ends with a line break; parties, entries and spans stand one on a line.</summary>
     /// <remarks>The index of an entry is its place in the list; whatever <see cref="Entry.Index"/> says is not written.</remarks>
-    /// <exception cref="ArgumentException">The job holds what the format cannot say, such as a span of work between days in doubt.</exception>
+    /// <exception cref="ArgumentException">The job holds what the format cannot say, such as a span of work between days in
+    /// doubt.</exception>
     public static byte[] Write(JobFile job)
     {
         ArgumentNullException.ThrowIfNull(job);

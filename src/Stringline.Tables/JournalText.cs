@@ -29,7 +29,9 @@ public static class JournalText
         return Object(json => EntryWriting.Write(json, entry));
     }
 
-    /// <summary>Puts the pieces that a journal holds together again and reads them as one job file, with every check of <see cref="JobFileReader"/>.</summary>
+    /// <summary>
+    /// Puts the pieces that a journal holds together again and reads them as one job file, with every check of <see cref="JobFileReader"/>.
+    /// </summary>
     /// <param name="name">How faults name the job.</param>
     /// <param name="head">What <see cref="Head"/> gave.</param>
     /// <param name="entries">What <see cref="Entry"/> gave, in the job's order.</param>
@@ -45,7 +47,8 @@ public static class JournalText
     /// <param name="entries">What <see cref="Entry"/> gave, in the job's order.</param>
     /// <param name="newHead">Whether the head is new.</param>
     /// <param name="known">How many of the entries, from the first on, the journal holds.</param>
-    public static JobFileResult ReadAdded(string name, ReadOnlyMemory<byte> head, IReadOnlyList<ReadOnlyMemory<byte>> entries, bool newHead, int known)
+    public static JobFileResult ReadAdded(string name, ReadOnlyMemory<byte> head, IReadOnlyList<ReadOnlyMemory<byte>> entries, bool newHead,
+        int known)
     {
         ArgumentNullException.ThrowIfNull(entries);
         if (!head.Span.EndsWith("}"u8))

@@ -24,7 +24,8 @@ public static class MoneyText
         var point = digits.IndexOf('.', StringComparison.Ordinal);
         if (point >= 0 && digits.Length - point - 1 > 2)
             return "an amount in dollars with at most two decimals, such as 1200.50";
-        if (!decimal.TryParse(digits, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out dollars)
+        if (!decimal.TryParse(digits, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture,
+            out dollars)
             || Math.Abs(dollars) > Largest)
         {
             dollars = 0m;

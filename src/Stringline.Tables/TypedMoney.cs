@@ -31,7 +31,8 @@ public static class TypedMoney
         var cents = point < 0 ? [] : text[(point + 1)..];
         if (!IsGrouped(text) || cents.Length > 2)
             return null;
-        return decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture, out var dollars)
+        return decimal.TryParse(text, NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture,
+            out var dollars)
             && dollars <= MoneyText.Largest ? dollars : null;
     }
 

@@ -84,7 +84,8 @@ internal static class DeskHost
         services.AddSingleton<DailyBackup>();
         services.AddHostedService<Hosted<DailyBackup>>();
         services.AddSingleton(new WaitingTables(options, clock));
-        services.AddSingleton(given => new TableLooks(given.GetRequiredService<WaitingTables>(), given.GetRequiredService<IHostApplicationLifetime>().ApplicationStopping));
+        services.AddSingleton(given => new TableLooks(given.GetRequiredService<WaitingTables>(),
+            given.GetRequiredService<IHostApplicationLifetime>().ApplicationStopping));
         services.AddSingleton<TableOffer>();
         services.AddSingleton<ImportRuns>();
         services.AddHostedService<Hosted<ImportRuns>>();

@@ -14,7 +14,8 @@ internal static class Exports
     {
         desk.MapGet("/calendar.ics", (HttpContext context, Desk office, string? customer, string? county, string? person, string? remedy) =>
         {
-            var bytes = Whole(office, () => DeskCalendar.Of(office.Journal, Filter(customer, county, person, remedy), office.Today, office.Settings.Reminders));
+            var bytes = Whole(office, () =>
+                DeskCalendar.Of(office.Journal, Filter(customer, county, person, remedy), office.Today, office.Settings.Reminders));
             context.Response.Headers.ContentDisposition = "inline; filename=\"days-to-act.ics\"";
             return Results.Bytes(bytes, "text/calendar; charset=utf-8");
         });
@@ -32,8 +33,8 @@ internal static class Exports
         });
     }
 
-    // A file is made whole before its first byte is sent: what breaks off in the middle looks like a list that is short. Where something damaged
-    // was met, which shows nothing, its jobs are assessed anew and the file is made again.
+    // A file is made whole before its first byte is sent: what breaks off in the middle looks like a list that is short. Where something
+    // damaged was met, which shows nothing, its jobs are assessed anew and the file is made again.
     private static byte[] Whole(Desk office, Func<byte[]> make)
     {
         var bytes = make();

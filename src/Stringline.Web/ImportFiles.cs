@@ -17,7 +17,8 @@ internal static class ImportFiles
             runs.Find(id) is { IsRunning: false } state && tables.RefusedOf(state) is { } path
                 ? Results.File(path, "text/csv; charset=utf-8", Path.GetFileName(path))
                 : Results.NotFound());
-        desk.MapGet("/settings/mapping", (string? name, Desk office) => office.Settings.Mappings.Find(mapping => mapping.Name == name) is { } found
+        desk.MapGet("/settings/mapping", (string? name, Desk office) =>
+            office.Settings.Mappings.Find(mapping => mapping.Name == name) is { } found
             ? Results.File(Encoding.UTF8.GetBytes(found.Json), "application/json", "columns.json")
             : Results.NotFound());
     }
@@ -40,7 +41,9 @@ internal static class ImportFiles
             while (runs.Find(id) is { IsRunning: true })
             {
                 var told = runs.Current is { } run && run.Id == id ? run.Progress() : last;
-                await context.Response.WriteAsync(told == last ? ":\n\n" : $"event: progress\ndata: {JsonSerializer.Serialize(told, ImportJson.Default.ToldProgress)}\n\n", both.Token).ConfigureAwait(false);
+                await context.Response.WriteAsync(told == last
+                    ? ":\n\n" : $"event: progress\ndata: {JsonSerializer.Serialize(told, ImportJson.Default.ToldProgress)}\n\n", both.Token)
+                    .ConfigureAwait(false);
                 await context.Response.Body.FlushAsync(both.Token).ConfigureAwait(false);
                 last = told;
                 await Task.Delay(Beat, both.Token).ConfigureAwait(false);

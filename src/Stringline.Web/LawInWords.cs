@@ -4,7 +4,9 @@ using System.Xml.Linq;
 
 namespace Stringline.Web;
 
-/// <summary>The rules in plain words, from the law library's own documentation; and their tests, from the table of the sources of law.</summary>
+/// <summary>
+/// The rules in plain words, from the law library's own documentation; and their tests, from the table of the sources of law.
+/// </summary>
 internal static partial class LawInWords
 {
     private const string Library = "Stringline.Law.";
@@ -25,7 +27,8 @@ internal static partial class LawInWords
         var words = new Dictionary<string, string>(StringComparer.Ordinal);
         foreach (var member in XDocument.Load(stream).Descendants("member"))
         {
-            // "M:Stringline.Law.Counting.TimeLimit.LastDay(NodaTime.LocalDate,System.Int32)": the kind and the parameters do not matter here.
+            // "M:Stringline.Law.Counting.TimeLimit.LastDay(NodaTime.LocalDate,System.Int32)": the kind and the parameters do not matter
+            // here.
             if (member.Attribute("name")?.Value is not { Length: > 2 } name || member.Element("summary") is not { } summary)
                 continue;
             var bare = name[2..];
@@ -41,7 +44,8 @@ internal static partial class LawInWords
         var text = string.Concat(summary.DescendantNodes().Select(node => node switch
         {
             XText piece => piece.Value,
-            XElement { Name.LocalName: "see" or "paramref" } link => LastPart(link.Attribute("cref")?.Value ?? link.Attribute("name")?.Value ?? ""),
+            XElement { Name.LocalName: "see" or "paramref" } link =>
+                LastPart(link.Attribute("cref")?.Value ?? link.Attribute("name")?.Value ?? ""),
             _ => "",
         }));
         return Spaces().Replace(text, " ").Trim();

@@ -12,7 +12,9 @@ namespace Stringline.Web;
 internal sealed record LawSection(string Section, string Anchor, IReadOnlyList<(string Where, RuleAttribute Rule)> Rules)
 {
     /// <summary>What the rules say, in plain words; empty where the members that carry them say it only in code.</summary>
-    public IReadOnlyList<string> InWords => [.. Rules.Select(rule => LawInWords.Of(rule.Where) ?? LawInWords.Of(rule.Where[..Math.Max(0, rule.Where.LastIndexOf('.'))])).OfType<string>().Distinct()];
+    public IReadOnlyList<string> InWords =>
+        [.. Rules.Select(rule => LawInWords.Of(rule.Where) ?? LawInWords.Of(rule.Where[..Math.Max(0, rule.Where.LastIndexOf('.'))]))
+            .OfType<string>().Distinct()];
 
     /// <summary>The tests that prove it, as the table of the sources of law names them.</summary>
     public string Tests => LawInWords.TestsOf(Section);
@@ -27,7 +29,10 @@ internal static class LawIndex
     /// <summary>The sections, in order of code and number.</summary>
     public static IReadOnlyList<LawSection> Sections => Read.Value;
 
-    /// <summary>The anchor of a section, of the nearest one it is a part of, or of the first of its own parts; null where the library has no rule for it.</summary>
+    /// <summary>
+    /// The anchor of a section, of the nearest one it is a part of, or of the first of its own parts; null where the library has no rule
+    /// for it.
+    /// </summary>
     public static string? AnchorOf(string section)
     {
         for (var part = section; part.Length > 0; part = WithoutLastPart(part))
@@ -72,15 +77,20 @@ internal static class LawIndex
 
     private static LawSection[] Load()
     {
-        const BindingFlags own = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
+        const BindingFlags own =
+            BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
         return
         [
             .. typeof(Assessment).Assembly.GetTypes()
                 .SelectMany(type => type.GetMembers(own).Where(member => member is not Type).Append(type))
-                .SelectMany(member => member.GetCustomAttributes<RuleAttribute>(inherit: false).Select(rule => (Where: Name(member), Rule: rule)))
+                .SelectMany(member =>
+                    member.GetCustomAttributes<RuleAttribute>(inherit: false).Select(rule => (Where: Name(member), Rule: rule)))
                 .GroupBy(mark => Slug(mark.Rule.Section), StringComparer.Ordinal)
-                .Select(group => new LawSection(group.First().Rule.Section, group.Key, [.. group.OrderBy(mark => mark.Where, StringComparer.Ordinal)]))
-                .OrderBy(section => section.Section, StringComparer.Create(System.Globalization.CultureInfo.InvariantCulture, System.Globalization.CompareOptions.NumericOrdering)),
+                .Select(group =>
+                    new LawSection(group.First().Rule.Section, group.Key, [.. group.OrderBy(mark => mark.Where, StringComparer.Ordinal)]))
+                .OrderBy(section => section.Section,
+                    StringComparer.Create(System.Globalization.CultureInfo.InvariantCulture,
+                        System.Globalization.CompareOptions.NumericOrdering)),
         ];
     }
 

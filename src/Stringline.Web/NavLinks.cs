@@ -53,10 +53,12 @@ internal sealed class NavLinks(IActionDescriptorCollectionProvider actions)
             "release.answer-by" => new("Answer it", After(job, step), "/Job/AfterRecording"),
             "credit.enforcement-last-day" => new("Enter the suit", $"/job/{job}/enter?what=action-filed", "/Job/Enter"),
             "federal-bond.notice-last-day" => new("Enter the notice", $"/job/{job}/enter?what=bond-notice-given", "/Job/Enter"),
-            var what when Papers.PaperFit.ServesAny(what) => new("Make the paper", $"/job/{job}/papers?for={Uri.EscapeDataString(what)}", "/Job/Papers"),
+            var what when Papers.PaperFit.ServesAny(what) =>
+                new("Make the paper", $"/job/{job}/papers?for={Uri.EscapeDataString(what)}", "/Job/Papers"),
             _ => null,
         };
-        return way is not null && Has(way.Page) ? way : new("See the reasons", $"/job/{job}#why-{Html.WhyTree.Anchor(step.What)}", "/Job/Index");
+        return way is not null && Has(way.Page)
+            ? way : new("See the reasons", $"/job/{job}#why-{Html.WhyTree.Anchor(step.What)}", "/Job/Index");
     }
 
     /// <summary>Where a fact is entered; null where the program has no such page.</summary>
@@ -64,7 +66,8 @@ internal sealed class NavLinks(IActionDescriptorCollectionProvider actions)
     /// <param name="what">The kind of entry, such as <c>claim-recorded</c>; empty for the page on which one is chosen.</param>
     /// <param name="words">What the link says.</param>
     public Link? Enter(long job, string what, string words) =>
-        Has("/Job/Enter") ? new Link(words, $"/job/{job}/enter{(what.Length == 0 ? "" : "?what=" + Uri.EscapeDataString(what))}", "/Job/Enter") : null;
+        Has("/Job/Enter")
+        ? new Link(words, $"/job/{job}/enter{(what.Length == 0 ? "" : "?what=" + Uri.EscapeDataString(what))}", "/Job/Enter") : null;
 
     private static string After(long job, AssessedStep step) => $"/job/{job}/after-recording#after-{Html.WhyTree.Anchor(step.What)}";
 

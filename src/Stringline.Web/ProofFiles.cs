@@ -13,7 +13,9 @@ internal static class ProofFiles
     /// <summary>The largest form, in bytes: three of the largest files and what is typed beside them.</summary>
     public const long LargestForm = (3L * Proof.LargestFile) + (1024 * 1024);
 
-    /// <summary>Takes the files of a form as proofs: by their content, never by their name. What is wrong is noted beside the field.</summary>
+    /// <summary>
+    /// Takes the files of a form as proofs: by their content, never by their name. What is wrong is noted beside the field.
+    /// </summary>
     public static async Task<IReadOnlyList<Proof>> TakeAsync(IFormFileCollection files, Faults faults)
     {
         var taken = new List<Proof>();
@@ -34,7 +36,8 @@ internal static class ProofFiles
                     taken.Add(proof.Proof);
                     break;
                 case ProofResult.Refused refused:
-                    faults.Add(Field, $"\"{file.FileName}\" was not taken. It is {refused.Why.Found}; it should be {refused.Why.Expected}.");
+                    faults.Add(Field, $"\"{file.FileName}\" was not taken. It is {refused.Why.Found}; it should "
+                        + $"be {refused.Why.Expected}.");
                     break;
             }
         }
@@ -44,7 +47,8 @@ internal static class ProofFiles
 
     /// <summary>Serves attached papers, always as a download under a name that ends as its content is.</summary>
     public static void MapProofs(this WebApplication desk) =>
-        desk.MapGet("/job/{id:long}/proof/{sequence:long}/{number:int}", (HttpContext context, IJournal journal, long id, long sequence, int number) =>
+        desk.MapGet("/job/{id:long}/proof/{sequence:long}/{number:int}",
+            (HttpContext context, IJournal journal, long id, long sequence, int number) =>
         {
             var row = journal.Read(id)?.Rows.FirstOrDefault(row => row.Sequence == sequence);
             if (number < 0 || row?.Proofs.ElementAtOrDefault(number) is not { } link || journal.ReadProof(link) is not { } proof)
@@ -66,7 +70,8 @@ internal static class ProofFiles
     private static string NameOf(Proof proof)
     {
         var ending = "." + proof.Kind.Word();
-        var fits = proof.Name.EndsWith(ending, StringComparison.OrdinalIgnoreCase) || (proof.Kind == ProofKind.Jpeg && proof.Name.EndsWith(".jpg", StringComparison.OrdinalIgnoreCase));
+        var fits = proof.Name.EndsWith(ending, StringComparison.OrdinalIgnoreCase)
+            || (proof.Kind == ProofKind.Jpeg && proof.Name.EndsWith(".jpg", StringComparison.OrdinalIgnoreCase));
         return fits ? proof.Name : proof.Name + ending;
     }
 }

@@ -10,18 +10,22 @@ internal enum Frames
     MayBeFramed,
 }
 
-/// <summary>What every answer tells the browser to refuse: code and styles from elsewhere or inside the page, frames, guessing of types.</summary>
+/// <summary>
+/// What every answer tells the browser to refuse: code and styles from elsewhere or inside the page, frames, guessing of types.
+/// </summary>
 internal sealed class SecurityHeaders(RequestDelegate next)
 {
     private static readonly object NoReferrer = new();
 
     /// <summary>The Content-Security-Policy of every answer but papers and the pages that show them.</summary>
     public const string Policy =
-        "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+        "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; object-src 'none'; base-uri 'none'; form-action 'self'; "
+            + "frame-ancestors 'none'";
 
     /// <summary>The policy of a page that shows papers: frames from this desk alone.</summary>
     public const string ShowingPolicy =
-        "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; frame-src 'self'; object-src 'self'; base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+        "default-src 'self'; script-src 'self'; style-src 'self'; img-src 'self'; frame-src 'self'; object-src 'self'; base-uri 'none'; "
+            + "form-action 'self'; frame-ancestors 'none'";
 
     /// <summary>The policy of a paper: a page of this desk may show it; it can load nothing but itself.</summary>
     public const string PaperPolicy = "default-src 'none'; object-src 'self'; base-uri 'none'; form-action 'none'; frame-ancestors 'self'";
@@ -54,7 +58,8 @@ internal sealed class SecurityHeaders(RequestDelegate next)
             headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), payment=()";
 
             // A job's facts are nobody else's business: nothing of them stays in a cache on the disk.
-            if (!headers.ContainsKey("Cache-Control") || context.Response.ContentType?.StartsWith("text/html", StringComparison.Ordinal) == true)
+            if (!headers.ContainsKey("Cache-Control") || context.Response.ContentType?.StartsWith("text/html", StringComparison.Ordinal)
+                == true)
                 headers.CacheControl = "no-store";
             return Task.CompletedTask;
         });

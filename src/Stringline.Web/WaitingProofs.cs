@@ -2,7 +2,9 @@ using Stringline.Store;
 
 namespace Stringline.Web;
 
-/// <summary>Papers that were sent with a form and are not written yet, while what they would change is looked at. They end with the process.</summary>
+/// <summary>
+/// Papers that were sent with a form and are not written yet, while what they would change is looked at. They end with the process.
+/// </summary>
 internal sealed class WaitingProofs
 {
     /// <summary>How many bytes wait at most; beyond that the oldest are given up and must be chosen again.</summary>

@@ -7,5 +7,6 @@ internal static class WrittenRequest
     public static bool Is(HttpContext context) => context.Items.ContainsKey(typeof(WrittenRequest));
 
     /// <summary>Notes of each request what it writes.</summary>
-    public static void Note(Desk desk, IHttpContextAccessor request) => desk.Wrote += () => request.HttpContext?.Items[typeof(WrittenRequest)] = true;
+    public static void Note(Desk desk, IHttpContextAccessor request) =>
+        desk.Wrote += () => request.HttpContext?.Items[typeof(WrittenRequest)] = true;
 }

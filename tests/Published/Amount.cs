@@ -13,12 +13,16 @@ public sealed class Amount
         Citation = "Basic Modular Facilities v. Ehsanipour (1999) 70 Cal.App.4th 1480",
         Read = "opening of the opinion with all figures; one summary",
         Law = "Civ. Code §§ 3123, 3144 → 8430, 8460",
-        Facts = "Contract of May 1996 for $151,839, $154,884 after two changes; $137,092 paid. First claim of $18,192 recorded 27 January 1997; worked until 28 February. Demand of 17 April: $18,192 past due, "
-            + "$709 interest, $18,891 extended overhead, $24,319 extra work directed by the owner, $183,188 delay and interference. Second claim of $245,299 recorded 23 April; suit 21 July.",
+        Facts = "Contract of May 1996 for $151,839, $154,884 after two changes; $137,092 paid. First claim of $18,192 recorded 27 January "
+            + "1997; worked until 28 February. Demand of 17 April: $18,192 past due, "
+            + "$709 interest, $18,891 extended overhead, $24,319 extra work directed by the owner, $183,188 delay and interference. Second "
+            + "claim of $245,299 recorded 23 April; suit 21 July.",
         Question = "Is the lien capped at the unpaid contract price? Must an overlarge claim fall as a whole?",
-        Held = "Not capped at the first price where the owner's changes or breach made more work necessary; up to the reasonable value of what was furnished. The whole lien does not fall.",
+        Held = "Not capped at the first price where the owner's changes or breach made more work necessary; up to the reasonable value of "
+            + "what was furnished. The whole lien does not fall.",
         Then = "Contract balance $17,792.00, $400 less than the first claim; extra work if proved.",
-        Now = "§ 8430(c) says so in terms, for WRITTEN changes. Interest, overhead and delay stay out (C-19). The first claim, recorded while still working, is premature: our view, not the opinion's.",
+        Now = "§ 8430(c) says so in terms, for WRITTEN changes. Interest, overhead and delay stay out (C-19). The first claim, recorded "
+            + "while still working, is premature: our view, not the opinion's.",
         Takes =
         [
             new("the extra work not agreed in writing", Modular(agreedInWriting: false),
@@ -66,12 +70,14 @@ public sealed class Amount
         Citation = "Lambert v. Superior Court (1991) 228 Cal.App.3d 383",
         Read = "opening of the opinion",
         Law = "Civ. Code §§ 3123, 3143 → 8430, 8424",
-        Facts = "Contract of June 1988 for $327,705; discharged about June 1990. Claim of $117,328.05 recorded 19 October 1990 for services, materials, confiscated materials and charges for delay, "
+        Facts = "Contract of June 1988 for $327,705; discharged about June 1990. Claim of $117,328.05 recorded 19 October 1990 for "
+            + "services, materials, confiscated materials and charges for delay, "
             + "mostly delay and interference that the contract calls extra work.",
         Question = "Is delay money lienable?",
         Held = "No: it is not the value of labor or material. The owner may move in the suit to have the claim cut, without a bond.",
         Then = "Less than $117,328.05; the split is not in what was read.",
-        Now = "The same, so any split must give the rest. That a sum is for delay is told to the program by the kind of the entry; it does not find out by itself what a contract calls extra work.",
+        Now = "The same, so any split must give the rest. That a sum is for delay is told to the program by the kind of the entry; it does "
+            + "not find out by itself what a contract calls extra work.",
         Takes =
         [
             new($"{delay} of it entered as delay", DirectContractor()
@@ -98,7 +104,8 @@ public sealed class Amount
         Citation = "Abbett Electric v. California Federal Savings (1991) 230 Cal.App.3d 355",
         Read = "opening of the opinion; one summary",
         Law = "Civ. Code §§ 3110, 3123 → 8400, 8430",
-        Facts = "Electrical contractor in San Francisco. Claim recorded in 1981, suit a few weeks later for $314,652 and an estimated $100,000 of fees under the contract.",
+        Facts = "Electrical contractor in San Francisco. Claim recorded in 1981, suit a few weeks later for $314,652 and an estimated "
+            + "$100,000 of fees under the contract.",
         Question = "Does a contractual right to fees go into the lien?",
         Held = "No; fees may be won against the other party to the contract.",
         Then = "Ceiling $314,652.",
@@ -126,7 +133,8 @@ public sealed class Amount
         Citation = "T.O. IX v. Superior Court (2008) 165 Cal.App.4th 140",
         Read = "opening of the opinion; summaries",
         Law = "Civ. Code §§ 3130, 3143 (150%), 3118 → 8446-8448, 8424 (125%), 8422",
-        Facts = "One street through a subdivision of nine homes in Ventura County; $79,831.18 owed. Nine claims, each for the whole. The owner offers one bond.",
+        Facts = "One street through a subdivision of nine homes in Ventura County; $79,831.18 owed. Nine claims, each for the whole. The "
+            + "owner offers one bond.",
         Question = "One bond or nine? Are the claims forfeited as overstated?",
         Held = "One debt, one security: one bond frees all nine. Not wilfully false; no forfeiture.",
         Then = "Bond of $119,746.77, 150%.",
@@ -162,12 +170,16 @@ public sealed class Amount
         Citation = "Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831",
         Read = "opening of the opinion; summaries",
         Law = "Civ. Code §§ 3097, 3166, 3172 → 8200, 8544, 8552",
-        Facts = "Four subcontractors against the construction lender of $13,625,000, which had paid itself $1,555,771.37 ahead; the fund was spent by October 2007. Bonded stop notices in June 2007 and "
-            + "March to April 2008. One claimant gave the lender no preliminary notice; another missed the five days to tell it of the action.",
+        Facts = "Four subcontractors against the construction lender of $13,625,000, which had paid itself $1,555,771.37 ahead; the fund "
+            + "was spent by October 2007. Bonded stop notices in June 2007 and "
+            + "March to April 2008. One claimant gave the lender no preliminary notice; another missed the five days to tell it of the "
+            + "action.",
         Question = "Can the lender's own prepaid fees be reached? Is the claimant without preliminary notice out?",
         Held = "Yes. Yes, out against the lender, unless it can show a factual excuse. A missed five-day notice without harm is not fatal.",
         Then = "Stop notice of the unnoticed claimant barred.",
-        Now = "The same against the lender; the excuse that no lender was knowable when work began is the day since when the lender was known. The fund is no fact of the job file yet (Awaiting.md). For the lien the courts are split, so it is in doubt, not lost.",
+        Now = "The same against the lender; the excuse that no lender was knowable when work began is the day since when the lender was "
+            + "known. The fund is no fact of the job file yet (Awaiting.md). For the lien the courts are split, so it is in doubt, not "
+            + "lost.",
         Takes =
         [
             new("the claimant that told owner and contractor, not the lender", Subcontractor()

@@ -46,7 +46,8 @@ public sealed record CaseNote
             var answer = take.Assess();
             differ.AddRange(take.Expected.Select(e => e(answer)).OfType<string>().Select(d => $"{take.As}, as of {take.AsOf}: {d}"));
             if (take.IsOlderThanTheSections && !SaysSo(answer))
-                differ.Add($"{take.As}: facts older than 1 July 2012 are assessed under today's sections, and the finding assumptions does not say so.");
+                differ.Add($"{take.As}: facts older than 1 July 2012 are assessed under today's sections, and the finding assumptions does "
+                    + $"not say so.");
         }
 
         if (differ.Count > 0)

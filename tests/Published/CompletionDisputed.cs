@@ -12,12 +12,14 @@ public sealed class CompletionDisputed
         Citation = "In re El Dorado Improvement Corp. (Sundt Construction v. Dynamic Finance) (9th Cir. 2003) 335 F.3d 835",
         Read = "excerpts; a summary; a note. No days are in what was read: those here are made up",
         Law = "Civ. Code §§ 3086, 3115 → 8180(b), 8412",
-        Facts = "A direct contractor built for a private owner. A redevelopment agency had a right to approve the plans and to certify completion. The claim was in time from the certificate, "
+        Facts = "A direct contractor built for a private owner. A redevelopment agency had a right to approve the plans and to certify "
+            + "completion. The claim was in time from the certificate, "
             + "late from actual completion.",
         Question = "Is an agency's approval the acceptance on which the time waits?",
         Held = "No. That is for works in which the public takes an interest. The lien is invalid.",
         Then = "The time ran from actual completion; too late.",
-        Now = "The same: the day from actual completion is the one to act on, whatever the file calls the approval; whether the public takes over what is built is asked.",
+        Now = "The same: the day from actual completion is the one to act on, whatever the file calls the approval; whether the public "
+            + "takes over what is built is asked.",
         Takes =
         [
             new("before it was decided: act on actual completion, and ask", Built(null),
@@ -52,11 +54,13 @@ public sealed class CompletionDisputed
         Citation = "Scott, Blake & Wynne v. Summit Ridge Estates (1967) 251 Cal.App.2d 347",
         Read = "excerpt; one summary. No days are in what was read: those here are made up",
         Law = "Code Civ. Proc. §§ 1193, 1193.1 → Civ. Code §§ 8186, 8412",
-        Facts = "An engineer and surveyor with a contract of its own with the developer of a tract. The owner recorded notices of completion for other contractors' work.",
+        Facts = "An engineer and surveyor with a contract of its own with the developer of a tract. The owner recorded notices of "
+            + "completion for other contractors' work.",
         Question = "Do they shorten this claimant's time?",
         Held = "No; foreclosure affirmed.",
         Then = "The time ran from completion of the whole.",
-        Now = "The same: a notice for one direct contract moves nobody's time who works under another, one hired by the owner itself included.",
+        Now = "The same: a notice for one direct contract moves nobody's time who works under another, one hired by the owner itself "
+            + "included.",
         Takes =
         [
             new("as the court held", DesignProfessional()
@@ -82,11 +86,13 @@ public sealed class CompletionDisputed
         Citation = "Hammond Lumber v. Barth Investment (1927) 202 Cal. 606",
         Read = "one summary. No days are in what was read: those here are made up",
         Law = "Code Civ. Proc. § 1187 → Civ. Code § 8180(a)(1)",
-        Facts = "A supplier's claim. The owner said that the building was complete on a day after which work was done that the city's approval needed.",
+        Facts = "A supplier's claim. The owner said that the building was complete on a day after which work was done that the city's "
+            + "approval needed.",
         Question = "Was the work complete on that day?",
         Held = "No. The supplier's lien is good.",
         Then = "The time ran from the later completion.",
-        Now = "While the only completion is contested no end of the time is known; the day of the contention is planned on, and a claim after it is in doubt, never lost.",
+        Now = "While the only completion is contested no end of the time is known; the day of the contention is planned on, and a claim "
+            + "after it is in doubt, never lost.",
         Takes =
         [
             new("while the owner's day is contested", Lumber(),
@@ -124,7 +130,8 @@ public sealed class CompletionDisputed
         Question = "Was it in time?",
         Held = "Yes, for the suit on a lien; the recording of one is counted by the same sections.",
         Then = "In time.",
-        Now = "Planned on the open day before; a recording on the day to which any list rolls the last day is in doubt, never lost. The days here are made up: the ninetieth day is Columbus Day, "
+        Now = "Planned on the open day before; a recording on the day to which any list rolls the last day is in doubt, never lost. The "
+            + "days here are made up: the ninetieth day is Columbus Day, "
             + "Monday 12 October 2026, a holiday of the Government Code on which the courts sit.",
         Takes =
         [

@@ -15,12 +15,15 @@ public sealed class Enforcing
         Citation = "Richards v. Hillside Development (1960) 177 Cal.App.2d 776",
         Read = "opening of the opinion with the dates; one summary",
         Law = "Code Civ. Proc. § 1198.1 → Civ. Code § 8460(b)",
-        Facts = "Streets, sewers and water mains in Contra Costa County, $53,769.75, of which $6,000 unpaid; worked 9 September 1955 to 9 January 1957, subject to acceptance under a city "
-            + "ordinance, not yet accepted. Claim recorded 21 January 1957. Credit of 70 days recorded 19 April; a second until 15 November recorded 4 November. Suit 11 February 1958.",
+        Facts = "Streets, sewers and water mains in Contra Costa County, $53,769.75, of which $6,000 unpaid; worked 9 September 1955 to 9 "
+            + "January 1957, subject to acceptance under a city "
+            + "ordinance, not yet accepted. Claim recorded 21 January 1957. Credit of 70 days recorded 19 April; a second until 15 "
+            + "November recorded 4 November. Suit 11 February 1958.",
         Question = "May credit be given twice, the second notice late? Does the year, counted from the last work, bar the suit?",
         Held = "More than one extension is allowed, if mutual; the year had not begun, since the work waited for acceptance.",
         Then = "Without credit the last day was 21 April 1957, a Sunday; with it 13 February 1958, so the suit was in time.",
-        Now = "The same shape: the second credit, recorded after the 90 days, holds only while nobody bought or lent in good faith (§ 8460(b)(2)), so the time under the first alone "
+        Now = "The same shape: the second credit, recorded after the 90 days, holds only while nobody bought or lent in good faith (§ "
+            + "8460(b)(2)), so the time under the first alone "
             + "stands beside it and the suit is in doubt until that is known; whether the agreement is mutual is asked.",
         Takes =
         [
@@ -86,7 +89,8 @@ public sealed class Enforcing
         Citation = "Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703",
         Read = "opening of the opinion; a summary with dates",
         Law = "Civ. Code §§ 3115, 3144 → 8412, 8460",
-        Facts = "Direct contractor of a house, who left when the owner stopped paying. First claim recorded 1 December 1986; no suit, since a title insurer promised payment from escrow. "
+        Facts = "Direct contractor of a house, who left when the owner stopped paying. First claim recorded 1 December 1986; no suit, "
+            + "since a title insurer promised payment from escrow. "
             + "Second claim for the same debt recorded 21 April 1987, inside the time to record; suit on it 17 July 1987.",
         Question = "Does letting the first claim lapse bar a second, timely claim for the same work?",
         Held = "No. The lapse kills the recorded claim, not the right.",
@@ -134,15 +138,18 @@ public sealed class Enforcing
         Citation = "Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435",
         Read = "opening of the opinion",
         Law = "Civ. Code § 3144 → 8460",
-        Facts = "Contractor in Santa Monica. First claim recorded 7 March 1990, not sued on. A release of it recorded 28 August 1990, on the lender's demand. Second claim for the same work, "
+        Facts = "Contractor in Santa Monica. First claim recorded 7 March 1990, not sued on. A release of it recorded 28 August 1990, on "
+            + "the lender's demand. Second claim for the same work, "
             + "smaller, recorded 22 October 1990.",
         Question = "Does releasing an expired claim bar a later one for the same work?",
         Held = "No, when the release does not say that the debt is satisfied.",
         Then = "First claim expired after 5 June 1990. Second: last day to sue 20 January 1991, a Sunday; the 21st was a holiday.",
-        Now = "The same. Whether the second claim was recorded in time is not in what was read. While the file does not say what the release says, the right is in doubt and the engine asks.",
+        Now = "The same. Whether the second claim was recorded in time is not in what was read. While the file does not say what the "
+            + "release says, the right is in doubt and the engine asks.",
         Takes =
         [
-            new("as the court held, after the release and before the second claim; the work, for the example, just completed", Released(satisfied: false).Completed("1990-07-24"),
+            new("as the court held, after the release and before the second claim; the work, for the example, just completed",
+                Released(satisfied: false).Completed("1990-07-24"),
                 "1990-10-01",
                 LastDayToRecord("1990-10-22"),
                 Is("claim-of-lien.last-day", Standing.Open),
@@ -157,12 +164,14 @@ public sealed class Enforcing
                 Is("enforcement.last-day", Standing.Open),
                 Is("lien-right", Standing.Open)),
 
-            new("the opposite pole: had the release said that the debt is satisfied", Released(satisfied: true).Completed("1990-07-24").ClaimRecorded("1990-10-22"),
+            new("the opposite pole: had the release said that the debt is satisfied", Released(satisfied: true).Completed("1990-07-24")
+                .ClaimRecorded("1990-10-22"),
                 "1991-01-10",
                 Is("lien-right", Standing.Done),
                 Obstacle("Civ. Code § 8490")),
 
-            new("while the file does not say what the release says", Released(satisfied: null).Completed("1990-07-24").ClaimRecorded("1990-10-22"),
+            new("while the file does not say what the release says", Released(satisfied: null).Completed("1990-07-24")
+                .ClaimRecorded("1990-10-22"),
                 "1991-01-10",
                 LastDayToSue("1991-01-20"),
                 Is("enforcement.last-day", Standing.Open),
@@ -193,13 +202,16 @@ public sealed class Enforcing
         Citation = "Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558",
         Read = "opening of the opinion; summaries",
         Law = "Civ. Code § 3144 → 8460",
-        Facts = "Civil engineer. Under a contract of 27 September 1979: claim of $30,021.00 recorded 5 September 1980, suit in December, paid from escrow in June 1981. Under a contract of "
-            + "August 1981 with a new owner: claim of $14,658.50 recorded 5 December 1983; a release of it says that the claim is fully satisfied and discharged, given so that the owner could "
+        Facts = "Civil engineer. Under a contract of 27 September 1979: claim of $30,021.00 recorded 5 September 1980, suit in December, "
+            + "paid from escrow in June 1981. Under a contract of "
+            + "August 1981 with a new owner: claim of $14,658.50 recorded 5 December 1983; a release of it says that the claim is fully "
+            + "satisfied and discharged, given so that the owner could "
             + "borrow. A construction deed of trust follows, then a later claim for the same work.",
         Question = "Can a claimant that released its claim as satisfied later record again for the same money?",
         Held = "No. The release ends the lien, and the lender comes first. The opposite pole to C-13.",
         Then = "The later claim fails.",
-        Now = "The same: the right is done and a new claim is refused. While the file does not say what the release says, the engine asks and leaves the later claim in doubt.",
+        Now = "The same: the right is done and a new claim is refused. While the file does not say what the release says, the engine asks "
+            + "and leaves the later claim in doubt.",
         Takes =
         [
             new("the first contract", DesignProfessional()
@@ -220,13 +232,15 @@ public sealed class Enforcing
                 Is("lien-right", Standing.Done),
                 Obstacle("Civ. Code § 8490")),
 
-            new("the later claim", Second().ReleaseRecorded("1983-12-06..1984-12-31", satisfied: true).ClaimRecorded("1985-01-01..1990-12-31"),
+            new("the later claim", Second().ReleaseRecorded("1983-12-06..1984-12-31", satisfied: true)
+                .ClaimRecorded("1985-01-01..1990-12-31"),
                 "1991-01-31",
                 Is("claim-of-lien.last-day", Standing.Done),
                 Is("lien-right", Standing.Done),
                 Obstacle("Civ. Code § 8490")),
 
-            new("the later claim, while the file does not say what the release says", Second().ReleaseRecorded("1983-12-06..1984-12-31").ClaimRecorded("1985-01-01..1990-12-31"),
+            new("the later claim, while the file does not say what the release says", Second().ReleaseRecorded("1983-12-06..1984-12-31")
+                .ClaimRecorded("1985-01-01..1990-12-31"),
                 "1991-01-31",
                 Asks("lien-right", "satisfied"),
                 IsNot("lien-right", Standing.Kept),
@@ -248,21 +262,25 @@ public sealed class Enforcing
         Citation = "RGC Gaslamp v. Ehmcke Sheet Metal (2020) 56 Cal.App.5th 413 (page from memory)",
         Read = "opening of the opinion; three notes",
         Law = "Civ. Code §§ 8424, 8480, current law",
-        Facts = "Sheet metal subcontractor of a hotel in San Diego. Claims of $257,978.00 recorded in September and December 2017, April and July 2018. The claimant released the first two in April, the "
+        Facts = "Sheet metal subcontractor of a hotel in San Diego. Claims of $257,978.00 recorded in September and December 2017, April "
+            + "and July 2018. The claimant released the first two in April, the "
             + "third by July, the fourth after the owner sued. Bonds freed the land from the first and the third.",
         Question = "What may an owner do against repeated identical claims after a release bond?",
         Held = "Recording is protected and privileged, so no damages; the owner's road is bond, petition or motion.",
         Then = "Current law.",
-        Now = "Bond of 125% of one claim, $322,472.50. That repeating a claim after a bond deserves a warning is our advice, not the holding (Awaiting.md).",
+        Now = "Bond of 125% of one claim, $322,472.50. That repeating a claim after a bond deserves a warning is our advice, not the "
+            + "holding (Awaiting.md).",
         Takes =
         [
-            new("while the fourth claim stood, with the bond for the third recorded", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30", satisfied: false).ReleaseBond("2018-05-01..2018-07-31", 322472.50m),
+            new("while the fourth claim stood, with the bond for the third recorded", FourClaims()
+                .ReleaseRecorded("2018-04-01..2018-06-30", satisfied: false).ReleaseBond("2018-05-01..2018-07-31", 322472.50m),
                 "2018-09-01",
                 Amount("release-bond.amount", 322472.50m),
                 Is("release-bond.amount", Standing.Done),
                 Asks("release-bond.action-last-day", "notice of the release bond")),
 
-            new("while the fourth claim stood, and it is not known what the release says", FourClaims().ReleaseRecorded("2018-04-01..2018-06-30"),
+            new("while the fourth claim stood, and it is not known what the release says", FourClaims()
+                .ReleaseRecorded("2018-04-01..2018-06-30"),
                 "2018-09-01",
                 // The third claim may still stand beside the fourth, so its day is shown and acted on.
                 Band("enforcement.last-day", "2018-06-30", "2018-10-29"),
@@ -294,15 +312,18 @@ public sealed class Enforcing
     public void C_16_a_claim_not_sued_on_expires_the_day_after_the_ninetieth() => new CaseNote
     {
         Number = "C-16",
-        Citation = "Lingate Lane Mutual Water v. Travis (Santa Barbara Super. Ct., 24CV07104, tentative rulings of 10 January and 7 February 2025)",
+        Citation = "Lingate Lane Mutual Water v. Travis (Santa Barbara Super. Ct., 24CV07104, tentative rulings of 10 January and 7 "
+            + "February 2025)",
         Read = "openings of both rulings",
         Law = "Civ. Code §§ 8460, 8480-8488, current law",
-        Facts = "Slab and well repair under a contract of 5 October 2023, terminated by the owner 26 February 2024. Claim recorded 15 March; settled and paid 13 June 2024. No suit, no credit. Petition "
+        Facts = "Slab and well repair under a contract of 5 October 2023, terminated by the owner 26 February 2024. Claim recorded 15 "
+            + "March; settled and paid 13 June 2024. No suit, no credit. Petition "
             + "16 December 2024.",
         Question = "Has the claim expired, and may the owner have a release order?",
         Held = "Yes; granted on 7 February 2025.",
         Then = "Current law.",
-        Now = "Last day to sue 13 June 2024, the very day of the settlement; expired from 14 June, and from then the owner may petition, ten days after its demand.",
+        Now = "Last day to sue 13 June 2024, the very day of the settlement; expired from 14 June, and from then the owner may petition, "
+            + "ten days after its demand.",
         Takes =
         [
             new("on the ninetieth day", WellRepair(), "2024-06-13",
@@ -314,7 +335,8 @@ public sealed class Enforcing
                 IsNot("lien-right", Standing.Kept)),
 
             // The day of the demand is not in what was read: at least ten days before the petition.
-            new("on the day of the petition, the release demanded ten days before", WellRepair().ReleaseDemanded("2024-12-06"), "2024-12-16",
+            new("on the day of the petition, the release demanded ten days before", WellRepair().ReleaseDemanded("2024-12-06"),
+                "2024-12-16",
                 Is("enforcement.last-day", Standing.Lost),
                 Days("release.answer-by", "2024-12-15"),
                 Because("release.answer-by", "Civ. Code § 8482"),
@@ -344,7 +366,8 @@ public sealed class Enforcing
         Question = "Release, and who pays?",
         Held = "Granted; costs of $480.00 and fees of $1,600.00 to the owner.",
         Then = "Current law.",
-        Now = "Expired. The order ends the lien, not the debt (§ 8480(b)): the demand stays what it is. Fees are the prevailing party's (§ 8488(c)).",
+        Now = "Expired. The order ends the lien, not the debt (§ 8480(b)): the demand stays what it is. Fees are the prevailing party's (§ "
+            + "8488(c)).",
         Takes =
         [
             // Recorded on any day that leaves more than 90 before the ruling; the petition was earlier still.

@@ -18,7 +18,8 @@ public static class Expect
     {
         var band = Found(answer, id).Band;
         var found = (band is null ? null : LawText.IsoDay(band.Earliest.Day), band?.Latest is { } end ? LawText.IsoDay(end.Day) : null);
-        return found == (earliest, latest) ? null : $"{id}: expected from {earliest} to {latest ?? "no known end"}, is from {found.Item1} to {found.Item2 ?? "no known end"}.";
+        return found == (earliest, latest)
+            ? null : $"{id}: expected from {earliest} to {latest ?? "no known end"}, is from {found.Item1} to {found.Item2 ?? "no known end"}.";
     };
 
     /// <summary>The day to plan on.</summary>
@@ -62,19 +63,23 @@ public static class Expect
 
     /// <summary>Some reason of the finding, at any depth, rests on the section and applied.</summary>
     public static Expectation Because(string id, string section) => answer =>
-        Reasons(Found(answer, id).Why).Any(r => r.Applied && r.Section == section) ? null : $"{id}: no reason that applied rests on {section}.";
+        Reasons(Found(answer, id).Why).Any(r => r.Applied && r.Section == section)
+        ? null : $"{id}: no reason that applied rests on {section}.";
 
     /// <summary>Some reason of the finding, at any depth, is a road not taken under the section.</summary>
     public static Expectation RuledOut(string id, string section) => answer =>
-        Reasons(Found(answer, id).Why).Any(r => !r.Applied && r.Section == section) ? null : $"{id}: nothing was ruled out under {section}.";
+        Reasons(Found(answer, id).Why).Any(r => !r.Applied && r.Section == section)
+        ? null : $"{id}: nothing was ruled out under {section}.";
 
     /// <summary>Some reason of the finding, at any depth, names the case or says the words.</summary>
     public static Expectation Says(string id, string words) => answer =>
-        Reasons(Found(answer, id).Why).Any(r => r.Text.Contains(words, StringComparison.Ordinal)) ? null : $"{id}: no reason says «{words}».";
+        Reasons(Found(answer, id).Why).Any(r => r.Text.Contains(words, StringComparison.Ordinal))
+        ? null : $"{id}: no reason says «{words}».";
 
     /// <summary>The finding asks for a fact in these words.</summary>
     public static Expectation Asks(string id, string words) => answer =>
-        Found(answer, id).Questions.Any(q => q.Text.Contains(words, StringComparison.Ordinal)) ? null : $"{id}: no question says «{words}».";
+        Found(answer, id).Questions.Any(q => q.Text.Contains(words, StringComparison.Ordinal))
+        ? null : $"{id}: no question says «{words}».";
 
     /// <summary>The demand of a claim of lien.</summary>
     public static Expectation Demand(decimal dollars) => answer =>
@@ -92,18 +97,22 @@ public static class Expect
 
     /// <summary>What was billed but is no part of a claim.</summary>
     public static Expectation LeftOut(decimal dollars) => answer =>
-        answer.Amount.LeftOut == dollars ? null : $"left out: expected {LawText.Money(dollars)}, is {LawText.Money(answer.Amount.LeftOut)}.";
+        answer.Amount.LeftOut == dollars
+        ? null : $"left out: expected {LawText.Money(dollars)}, is {LawText.Money(answer.Amount.LeftOut)}.";
 
     /// <summary>The finding's amount.</summary>
     public static Expectation Amount(string id, decimal dollars) => answer =>
-        Found(answer, id).Amount is { } found && found == dollars ? null : $"{id}: expected {LawText.Money(dollars)}, is {(Found(answer, id).Amount is { } other ? LawText.Money(other) : "none")}.";
+        Found(answer, id).Amount is { } found && found == dollars
+        ? null : $"{id}: expected {LawText.Money(dollars)}, is {(Found(answer, id).Amount is { } other ? LawText.Money(other) : "none")}.";
 
     /// <summary>The law finds no such thing on these facts.</summary>
     public static Expectation Silent(string id) => answer => answer.Find(id) is null ? null : $"{id}: is there.";
 
     /// <summary>Something stands in the way of recording a claim, under that section.</summary>
     public static Expectation Obstacle(string section) => answer =>
-        answer.ClaimObstacles.Any(o => o.Section == section) ? null : $"no obstacle to a claim rests on {section}; there are [{string.Join(", ", answer.ClaimObstacles.Select(o => o.Section))}].";
+        answer.ClaimObstacles.Any(o => o.Section == section)
+        ? null : $"no obstacle to a claim rests on {section}; there are "
+            + $"[{string.Join(", ", answer.ClaimObstacles.Select(o => o.Section))}].";
 
     /// <summary>Nothing stands in the way of recording a claim.</summary>
     public static Expectation NoObstacle => answer =>

@@ -20,7 +20,9 @@ public sealed class FactsOfTheTrade
     public void Everyone_has_ninety_days_where_no_notice_of_completion_is_recorded(ClaimantRole role, string hiredBy) =>
         Check(Plain(role, hiredBy), LastDayToRecord("2026-07-30"));
 
-    /// <summary>Common practice, no source: 60 days for a direct contractor, 30 for everyone else, from a recorded notice of completion.</summary>
+    /// <summary>
+    /// Common practice, no source: 60 days for a direct contractor, 30 for everyone else, from a recorded notice of completion.
+    /// </summary>
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, "owner", "2026-07-09")]
     [InlineData(ClaimantRole.Subcontractor, "direct", "2026-06-09")]
@@ -31,7 +33,8 @@ public sealed class FactsOfTheTrade
     [InlineData(ClaimantRole.DesignProfessional, "owner", "2026-06-09")]
     [Proves("Civ. Code § 8412(b)")]
     [Proves("Civ. Code § 8414(b)(2)")]
-    public void A_notice_of_completion_leaves_sixty_days_to_a_direct_contractor_and_thirty_to_all_others(ClaimantRole role, string hiredBy, string lastDay) =>
+    public void A_notice_of_completion_leaves_sixty_days_to_a_direct_contractor_and_thirty_to_all_others(ClaimantRole role, string hiredBy,
+        string lastDay) =>
         Check(Plain(role, hiredBy).OwnerRecorded("2026-05-10", states: "2026-05-01").OwnerToldUs("2026-05-12"), LastDayToRecord(lastDay));
 
     /// <summary>Common practice, no source: 90 days to sue once the claim is recorded.</summary>

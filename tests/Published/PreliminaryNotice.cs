@@ -14,12 +14,15 @@ public sealed class PreliminaryNotice
         Citation = "Romak Iron Works v. Prudential (1980) 104 Cal.App.3d 767",
         Read = "opening of the opinion; summaries with dates",
         Law = "Civ. Code §§ 3097, 3098 → 8200, 8204",
-        Facts = "Iron for a garage in San Francisco, subcontract of 1 June 1972 for $26,574. A construction deed of trust was of record since 24 May 1972. Preliminary notice on 20 June to the direct "
-            + "contractor; no lender named. Work finished in late 1973 or early 1974. Stop notice to the lender on 18 January 1974 for $40,186.63.",
+        Facts = "Iron for a garage in San Francisco, subcontract of 1 June 1972 for $26,574. A construction deed of trust was of record "
+            + "since 24 May 1972. Preliminary notice on 20 June to the direct "
+            + "contractor; no lender named. Work finished in late 1973 or early 1974. Stop notice to the lender on 18 January 1974 for "
+            + "$40,186.63.",
         Question = "Is a claimant that did not know the lender excused?",
         Held = "No: the public record binds. The stop notice fails.",
         Then = "Lost against the lender.",
-        Now = "The same against the lender. As to the lien: told to the direct contractor alone, the notice is none, for the owner is missing; with the owner told it is in doubt. What is claimed above "
+        Now = "The same against the lender. As to the lien: told to the direct contractor alone, the notice is none, for the owner is "
+            + "missing; with the owner told it is in doubt. What is claimed above "
             + "the subcontract price, $13,612.63, was not decided; today's § 8430(a)(2) cuts it.",
         Takes =
         [
@@ -62,7 +65,8 @@ public sealed class PreliminaryNotice
         Citation = "Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368",
         Read = "opening of the opinion; notes and a summary",
         Law = "Civ. Code §§ 3097(a), 3083 → 8200(a). Reads against C-23",
-        Facts = "Framing of condominiums in Riverside, direct contract of September 2006 for $1,460,233. The owner's sheet named one bank as lender; the deed of trust of record named another. "
+        Facts = "Framing of condominiums in Riverside, direct contract of September 2006 for $1,460,233. The owner's sheet named one bank "
+            + "as lender; the deed of trust of record named another. "
             + "Preliminary notice to the first only. Unpaid: $1,398,882.00.",
         Question = "Is notice to the wrong bank enough when the owner's own sheet named it?",
         Held = "It can be: a reputed lender is one whom the claimant reasonably and honestly took for the lender.",
@@ -103,11 +107,13 @@ public sealed class PreliminaryNotice
         Citation = "Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445",
         Read = "opening of the opinion; one note",
         Law = "Civ. Code § 3097(c)(1) → 8202(a)(1)-(2)",
-        Facts = "Equipment lent to a demolition subcontractor ($75,000) in Santa Fe Springs. Two preliminary notices, each with an estimate of $10,000 that was not worked out from anything. Claim of $159,898.00.",
+        Facts = "Equipment lent to a demolition subcontractor ($75,000) in Santa Fe Springs. Two preliminary notices, each with an "
+            + "estimate of $10,000 that was not worked out from anything. Claim of $159,898.00.",
         Question = "Must the estimate have a basis?",
         Held = "Yes: a figure reached by reasoning from relevant facts. The notices, and so the lien, are bad.",
         Then = "No lien.",
-        Now = "The same. Before anybody has said how the estimate was reached the claim, sixteen times as much, is in doubt. The days are not in what was read: any will do.",
+        Now = "The same. Before anybody has said how the estimate was reached the claim, sixteen times as much, is in doubt. The days are "
+            + "not in what was read: any will do.",
         Takes =
         [
             new("as the court held: stock figures", Equipment(EstimateBasis.StockFigure),

@@ -15,18 +15,21 @@ public sealed class Principles
         Citation = "Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75",
         Read = "opening of the opinion; one summary",
         Law = "Civ. Code § 3097 → 8200(a)(3)",
-        Facts = Ours + "A plumber began before any lender was known or of record; a construction deed of trust was recorded later, even inside the 20 days.",
+        Facts = Ours + "A plumber began before any lender was known or of record; a construction deed of trust was recorded later, even "
+            + "inside the 20 days.",
         Question = "Must that lender be told?",
         Held = "No: the record is looked at on the first day of work only.",
         Then = "The lien is good.",
         Now = "The same. While nobody says since when the lender was known, the lien is in doubt, not lost.",
         Takes =
         [
-            new("as held: of record from the second day of work", Plumber().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-01-06"), "2026-04-01",
+            new("as held: of record from the second day of work", Plumber()
+                .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-01-06"), "2026-04-01",
                 Is("preliminary-notice.last-day", Standing.Kept),
                 Is("lien-right", Standing.Open)),
 
-            new("of record on the first day of work: it had to be told", Plumber().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-01-05"), "2026-04-01",
+            new("of record on the first day of work: it had to be told", Plumber()
+                .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-01-05"), "2026-04-01",
                 Is("preliminary-notice.last-day", Standing.InDoubt)),
 
             new("while nobody says since when", Plumber().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank"), "2026-04-01",
@@ -111,7 +114,8 @@ public sealed class Principles
         Question = "Is it good for want of harm?",
         Held = "No.",
         Then = "Stop notice lost.",
-        Now = "The same, lien and stop payment notice; a certificate of mailing does not help (it does only for the copy of the claim, § 8416(c)(1)). Each manner of § 8110 does.",
+        Now = "The same, lien and stop payment notice; a certificate of mailing does not help (it does only for the copy of the claim, § "
+            + "8416(c)(1)). Each manner of § 8110 does.",
         Takes =
         [
             new("first-class with a certificate of mailing", Mailed(Manner.CertificateOfMailing), "2026-03-01",
@@ -119,10 +123,13 @@ public sealed class Principles
                 RuledOut("preliminary-notice.last-day", "Civ. Code § 8110"),
                 Is("stop-payment-notice.owner", Standing.Lost),
                 Demand(0m)),
-            new("certified", Mailed(Manner.CertifiedMail), "2026-03-01", Is("preliminary-notice.last-day", Standing.Kept), Demand(8000.00m)),
-            new("registered", Mailed(Manner.RegisteredMail), "2026-03-01", Is("preliminary-notice.last-day", Standing.Kept), Demand(8000.00m)),
+            new("certified", Mailed(Manner.CertifiedMail), "2026-03-01", Is("preliminary-notice.last-day", Standing.Kept),
+                Demand(8000.00m)),
+            new("registered", Mailed(Manner.RegisteredMail), "2026-03-01", Is("preliminary-notice.last-day", Standing.Kept),
+                Demand(8000.00m)),
             new("express", Mailed(Manner.ExpressMail), "2026-03-01", Is("preliminary-notice.last-day", Standing.Kept), Demand(8000.00m)),
-            new("overnight", Mailed(Manner.OvernightCarrier), "2026-03-01", Is("preliminary-notice.last-day", Standing.Kept), Demand(8000.00m)),
+            new("overnight", Mailed(Manner.OvernightCarrier), "2026-03-01", Is("preliminary-notice.last-day", Standing.Kept),
+                Demand(8000.00m)),
         ],
     }.Holds();
 
@@ -191,7 +198,8 @@ public sealed class Principles
                 LastDayToRecord("2026-05-30"),
                 Is("lien-right", Standing.Lost)),
 
-            new("released, the debt not satisfied, and the time to record still running", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02", satisfied: false), "2026-06-15",
+            new("released, the debt not satisfied, and the time to record still running", Expired().Completed("2026-05-30")
+                .ReleaseRecorded("2026-06-02", satisfied: false), "2026-06-15",
                 LastDayToRecord("2026-08-28"),
                 Is("claim-of-lien.last-day", Standing.Open),
                 Is("lien-right", Standing.Open),
@@ -201,12 +209,14 @@ public sealed class Principles
                 Is("lien-right", Standing.Done),
                 Obstacle("Civ. Code § 8490")),
 
-            new("released, the debt not satisfied, and recorded again", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02", satisfied: false).ClaimRecorded("2026-06-10"), "2026-06-15",
+            new("released, the debt not satisfied, and recorded again", Expired().Completed("2026-05-30")
+                .ReleaseRecorded("2026-06-02", satisfied: false).ClaimRecorded("2026-06-10"), "2026-06-15",
                 RecordedInTime,
                 LastDayToSue("2026-09-08"),
                 Is("lien-right", Standing.Open)),
 
-            new("released and recorded again, while the file does not say what the release says", Expired().Completed("2026-05-30").ReleaseRecorded("2026-06-02").ClaimRecorded("2026-06-10"), "2026-06-15",
+            new("released and recorded again, while the file does not say what the release says", Expired().Completed("2026-05-30")
+                .ReleaseRecorded("2026-06-02").ClaimRecorded("2026-06-10"), "2026-06-15",
                 RecordedInTime,
                 LastDayToSue("2026-09-08"),
                 Is("lien-right", Standing.InDoubt),
@@ -233,7 +243,8 @@ public sealed class Principles
         Question = "Does it start the 30 days?",
         Held = "No.",
         Then = "90 days.",
-        Now = "The same: 29 August 2026. The day that the owner states, two days earlier, stays as a reading beside ours and gives 28 June, the safer day to plan on. "
+        Now = "The same: 29 August 2026. The day that the owner states, two days earlier, stays as a reading beside ours and gives 28 "
+            + "June, the safer day to plan on. "
             + "A notice counts from the day of completion to the fifteenth after it.",
         Takes =
         [
@@ -241,10 +252,12 @@ public sealed class Principles
                 RuledOut("claim-of-lien.last-day", "Civ. Code § 8182(d)"),
                 Band("claim-of-lien.last-day", "2026-06-28", "2026-08-29")),
 
-            new("on the day of completion", Framing().OwnerRecorded("2026-05-31", states: "2026-05-31").OwnerToldUs("2026-06-01"), "2026-06-15",
+            new("on the day of completion", Framing().OwnerRecorded("2026-05-31", states: "2026-05-31").OwnerToldUs("2026-06-01"),
+                "2026-06-15",
                 LastDayToRecord("2026-06-30")),
 
-            new("on the fifteenth day after it", Framing().OwnerRecorded("2026-06-15", states: "2026-05-31").OwnerToldUs("2026-06-16"), "2026-06-20",
+            new("on the fifteenth day after it", Framing().OwnerRecorded("2026-06-15", states: "2026-05-31").OwnerToldUs("2026-06-16"),
+                "2026-06-20",
                 LastDayToRecord("2026-07-15")),
 
             new("on the sixteenth", Framing().OwnerRecorded("2026-06-16", states: "2026-05-31").OwnerToldUs("2026-06-17"), "2026-06-20",
@@ -267,11 +280,14 @@ public sealed class Principles
         Citation = "Hundley (C-05) and Mott (C-06) beside Precision Framing (C-02)",
         Read = "see there",
         Law = "Civ. Code § 8414",
-        Facts = Ours + "Framing ends on 31 May 2026. Claim recorded 10 June. On 20 June the framer, or one of its lower tier, is back for two hours.",
+        Facts = Ours + "Framing ends on 31 May 2026. Claim recorded 10 June. On 20 June the framer, or one of its lower tier, is back for "
+            + "two hours.",
         Question = "Is the claim of 10 June too early? Does 20 June move the last day?",
-        Held = "If the whole work was complete and the two hours cured a defect: not too early, and nothing moves. If they were part of the framer's own unfinished promise: too early, void.",
+        Held = "If the whole work was complete and the two hours cured a defect: not too early, and nothing moves. If they were part of "
+            + "the framer's own unfinished promise: too early, void.",
         Then = "As held.",
-        Now = "Where the file holds the whole work complete on 31 May, both readings of the two hours stand, the claim is in doubt and the last day stays. Where it does not, the claim is void and a new one may follow.",
+        Now = "Where the file holds the whole work complete on 31 May, both readings of the two hours stand, the claim is in doubt and the "
+            + "last day stays. Where it does not, the claim is void and a new one may follow.",
         Takes =
         [
             new("the whole complete on 31 May: a repair", Framing().ClaimRecorded("2026-06-10").Furnished("2026-06-20"), "2026-07-15",
@@ -281,19 +297,22 @@ public sealed class Principles
                 RecordedInTimeIsInDoubt,
                 LastDayToSue("2026-09-08")),
 
-            new("the same, with a new claim after it: no doubt left", Framing().ClaimRecorded("2026-06-10").Furnished("2026-06-20").ClaimRecorded("2026-06-22"), "2026-07-15",
+            new("the same, with a new claim after it: no doubt left", Framing().ClaimRecorded("2026-06-10").Furnished("2026-06-20")
+                .ClaimRecorded("2026-06-22"), "2026-07-15",
                 LastDayToRecord("2026-08-29"),
                 RecordedInTime,
                 // The first claim is not released: sue in its time too.
                 LastDayToSue("2026-09-08", "2026-09-20")),
 
-            new("the whole not complete: part of the promise", Unfinished().Ended("2026-06-20").ClaimRecorded("2026-06-10").Furnished("2026-06-20"), "2026-07-15",
+            new("the whole not complete: part of the promise", Unfinished().Ended("2026-06-20").ClaimRecorded("2026-06-10")
+                .Furnished("2026-06-20"), "2026-07-15",
                 FirstDayToRecord("2026-06-21"),
                 RuledOut("claim-of-lien.last-day", "Civ. Code § 8414(a)"),
                 Is("enforcement.last-day", Standing.NotYet),
                 Is("claim-of-lien.last-day", Standing.Open)),
 
-            new("the same, the file not saying that it has ended", Unfinished().ClaimRecorded("2026-06-10").Furnished("2026-06-20"), "2026-07-15",
+            new("the same, the file not saying that it has ended", Unfinished().ClaimRecorded("2026-06-10").Furnished("2026-06-20"),
+                "2026-07-15",
                 RuledOut("claim-of-lien.last-day", "Civ. Code § 8414(a)"),
                 Is("enforcement.last-day", Standing.NotYet)),
         ],
@@ -312,7 +331,8 @@ public sealed class Principles
         Citation = "Tesco Controls v. Monterey Mechanical (2004) 124 Cal.App.4th 780",
         Read = "excerpts and notes; an earlier opinion of October 2004 was replaced on rehearing",
         Law = "Civ. Code § 3262 → 8132, 8124",
-        Facts = "$194,762.13 unpaid after a subcontractor's check of 12 March 1999 bounced; conditional waiver dated 15 March 1999. How the sum lies before and after that day was not read: taken as all before; a further $10,000.00 after it is ours.",
+        Facts = "$194,762.13 unpaid after a subcontractor's check of 12 March 1999 bounced; conditional waiver dated 15 March 1999. How "
+            + "the sum lies before and after that day was not read: taken as all before; a further $10,000.00 after it is ours.",
         Question = "Does it bind only as far as the money received?",
         Held = "No: once its condition is met it binds through its date. (The supplier won on a joint-check agreement.)",
         Then = "As held.",
@@ -352,19 +372,23 @@ public sealed class Principles
         Question = "Is it a direct contractor for time?",
         Held = "No: 30 days; too late.",
         Then = "Too late.",
-        Now = "The same. One who gave the owner no preliminary notice is owed no copy of the owner's notice (§ 8190(a)(2)), so it shortens the time unseen.",
+        Now = "The same. One who gave the owner no preliminary notice is owed no copy of the owner's notice (§ 8190(a)(2)), so it shortens "
+            + "the time unseen.",
         Takes =
         [
-            new("the supplier", SupplierToOwner().Furnished("2026-04-01").Ended("2026-04-01").Completed("2026-04-15").OwnerRecorded("2026-04-20", states: "2026-04-15").ClaimRecorded("2026-05-30"), "2026-06-15",
+            new("the supplier", SupplierToOwner().Furnished("2026-04-01").Ended("2026-04-01").Completed("2026-04-15")
+                .OwnerRecorded("2026-04-20", states: "2026-04-15").ClaimRecorded("2026-05-30"), "2026-06-15",
                 LastDayToRecord("2026-05-20"),
                 Because("claim-of-lien.last-day", "Civ. Code § 8190(a)(2)"),
                 RecordedTooLate),
 
-            new("an equipment lessor", Begin(ClaimantRole.EquipmentLessor, "owner").Furnished("2026-04-01").Ended("2026-04-01").Completed("2026-04-15").OwnerRecorded("2026-04-20", states: "2026-04-15").ClaimRecorded("2026-05-30"), "2026-06-15",
+            new("an equipment lessor", Begin(ClaimantRole.EquipmentLessor, "owner").Furnished("2026-04-01").Ended("2026-04-01")
+                .Completed("2026-04-15").OwnerRecorded("2026-04-20", states: "2026-04-15").ClaimRecorded("2026-05-30"), "2026-06-15",
                 LastDayToRecord("2026-05-20"),
                 RecordedTooLate),
 
-            new("a direct contractor, told in time", DirectContractor().Furnished("2026-04-01").Ended("2026-04-01").Completed("2026-04-15").OwnerRecorded("2026-04-20", states: "2026-04-15").OwnerToldUs("2026-04-22").ClaimRecorded("2026-05-30"), "2026-06-15",
+            new("a direct contractor, told in time", DirectContractor().Furnished("2026-04-01").Ended("2026-04-01").Completed("2026-04-15")
+                .OwnerRecorded("2026-04-20", states: "2026-04-15").OwnerToldUs("2026-04-22").ClaimRecorded("2026-05-30"), "2026-06-15",
                 LastDayToRecord("2026-06-19"),
                 RecordedInTime),
         ],
@@ -383,7 +407,8 @@ public sealed class Principles
         Question = "Is it in time?",
         Held = "Yes: the time rolls past the Sunday and the Monday holiday.",
         Then = "In time.",
-        Now = "In time after the fact, since the courts' holidays and the State's both pass over the Sunday and the Monday; but no day is planned on it: act by Friday.",
+        Now = "In time after the fact, since the courts' holidays and the State's both pass over the Sunday and the Monday; but no day is "
+            + "planned on it: act by Friday.",
         Takes =
         [
             new("filed on the day after the holiday", Rolled().ActionFiled("2026-09-08"), "2026-09-10",
@@ -415,7 +440,8 @@ public sealed class Principles
         Citation = "Cell-Crete v. Safeco (2015, unpublished: not to be cited to a court, Rules of Court 8.1115)",
         Read = "opening of the opinion",
         Law = "Civ. Code § 8206(a), (c)",
-        Facts = "Preliminary notice of 15 July 2011 under a $37,894.47 contract that was never performed, and unconditional waivers for it; later another contract on the same job. The later days and sum are ours.",
+        Facts = "Preliminary notice of 15 July 2011 under a $37,894.47 contract that was never performed, and unconditional waivers for "
+            + "it; later another contract on the same job. The later days and sum are ours.",
         Question = "Does the notice serve the later contract? Do the waivers reach it?",
         Held = "Yes. No.",
         Then = "Current law.",
@@ -442,11 +468,13 @@ public sealed class Principles
         Citation = "Hutnick v. U.S. Fidelity (1988) 47 Cal.3d 456",
         Read = "opening of the opinion",
         Law = "Civ. Code § 3144.5 → 8424(d)",
-        Facts = Ours + "A timely foreclosure suit was pending when the release bond was recorded; the surety was brought in after the six months.",
+        Facts = Ours + "A timely foreclosure suit was pending when the release bond was recorded; the surety was brought in after the six "
+            + "months.",
         Question = "Do the six months to sue on the bond bar it?",
         Held = "No, where a timely suit was already pending.",
         Then = "As held.",
-        Now = "Two tracks: with a suit pending the time on the bond is kept; without one it runs six months from notice of the bond, counted from its recording at the earliest.",
+        Now = "Two tracks: with a suit pending the time on the bond is kept; without one it runs six months from notice of the bond, "
+            + "counted from its recording at the earliest.",
         Takes =
         [
             new("suit pending", Bonded().ActionFiled("2026-04-01"), "2026-12-31",
@@ -507,12 +535,15 @@ public sealed class Principles
         Question = "Is contractual interest lienable?",
         Held = "No.",
         Then = "Current law.",
-        Now = "The same. A payment before the interest was due goes to the work alone; one after it pays the interest first (§ 1479, Three).",
+        Now = "The same. A payment before the interest was due goes to the work alone; one after it pays the interest first (§ 1479, "
+            + "Three).",
         Takes =
         [
-            new("paid before the interest was billed", Interest().Paid("2026-03-15", 3000.00m), "2026-05-01", Demand(5000.00m), LeftOut(100.00m)),
+            new("paid before the interest was billed", Interest().Paid("2026-03-15", 3000.00m), "2026-05-01", Demand(5000.00m),
+                LeftOut(100.00m)),
             new("paid before anything was due", Interest().Paid("2026-01-10", 3000.00m), "2026-05-01", Demand(5000.00m)),
-            new("paid after it was billed", Interest().Paid("2026-04-15", 3000.00m), "2026-05-01", Demand(5100.00m), Step("paid-elsewhere", 100.00m)),
+            new("paid after it was billed", Interest().Paid("2026-04-15", 3000.00m), "2026-05-01", Demand(5100.00m),
+                Step("paid-elsewhere", 100.00m)),
         ],
     }.Holds();
 

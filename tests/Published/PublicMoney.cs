@@ -12,11 +12,13 @@ public sealed class PublicMoney
         Citation = "S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765",
         Read = "excerpt (two openings), a summary, a note",
         Law = "Pub. Contract Code § 7107(d)-(f), current law",
-        Facts = "Subcontractor on a public work. The contractor received more retention than this subcontractor's share and kept the share back without a good-faith dispute. The figures are not in what was read: any will do.",
+        Facts = "Subcontractor on a public work. The contractor received more retention than this subcontractor's share and kept the share "
+            + "back without a good-faith dispute. The figures are not in what was read: any will do.",
         Question = "What bears the 2 percent a month, how is it counted, and until when?",
         Held = "The improperly withheld share; simple and not compounded; until the judgment.",
         Then = "Current law.",
-        Now = "The same: never more than was retained from the claimant, 2 percent of it for each whole month, and no more after the judgment.",
+        Now = "The same: never more than was retained from the claimant, 2 percent of it for each whole month, and no more after the "
+            + "judgment.",
         Takes =
         [
             new("more came than the share", Kept(),
@@ -26,7 +28,8 @@ public sealed class PublicMoney
                 Says("retention.due", "each subcontractor's share"),
                 Asks("retention.due", "(hirer-paid.amount)")),
 
-            new("after the judgment", Kept().Add(i => new ActionEnded { Index = i, On = JobBuilder.When("2007-07-20"), How = ActionEnd.Won }),
+            new("after the judgment", Kept()
+                .Add(i => new ActionEnded { Index = i, On = JobBuilder.When("2007-07-20"), How = ActionEnd.Won }),
                 "2008-01-11",
                 Amount("retention.due", 540.00m)), // six whole months to 9 July 2007
         ],

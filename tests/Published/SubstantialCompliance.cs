@@ -11,9 +11,11 @@ public sealed class SubstantialCompliance
         Citation = "Pacific Caisson & Shoring v. Bernards Bros. (2011) 198 Cal.App.4th 681 and (2015) 236 Cal.App.4th 1246",
         Read = "excerpts; notes",
         Law = "Bus. & Prof. Code § 7031(a), (e), current law",
-        Facts = "Subcontractor on a hospital, licensed when the work began; its license was suspended for two and a half months during the work. Days and sums below are made up.",
+        Facts = "Subcontractor on a hospital, licensed when the work began; its license was suspended for two and a half months during the "
+            + "work. Days and sums below are made up.",
         Question = "Is all recovery barred, or may a court find substantial compliance?",
-        Held = "In 2011: it was duly licensed before the performance, so the rest must be heard. In 2015, after the hearing: no substantial compliance; nothing recovered.",
+        Held = "In 2011: it was duly licensed before the performance, so the rest must be heard. In 2015, after the hearing: no "
+            + "substantial compliance; nothing recovered.",
         Then = "Current law.",
         Now = "In doubt, with the three questions of the statute; lost once the file says that there was no good faith.",
         Takes =
@@ -42,7 +44,8 @@ public sealed class SubstantialCompliance
             {
                 Required = true,
                 GoodFaith = goodFaith,
-                Active = [new LicenseSpan(JobBuilder.Day(from), JobBuilder.Day("2007-06-30")), new LicenseSpan(JobBuilder.Day("2007-09-15"), null)],
+                Active = [new LicenseSpan(JobBuilder.Day(from), JobBuilder.Day("2007-06-30")),
+                    new LicenseSpan(JobBuilder.Day("2007-09-15"), null)],
             },
         })
         .Furnished("2007-03-05", 10_000m, until: "2008-02-29").Ended("2008-02-29");

@@ -13,12 +13,14 @@ public sealed class SuitAndStay
         Citation = "B. J. Construction v. Spacious Homes (1962) 204 Cal.App.2d 210 (page from memory)",
         Read = "a summary with figures",
         Law = "Code Civ. Proc. § 1196.1 → Civ. Code § 8422",
-        Facts = "A contractor's claim about a third above what was due, with a tract included on which it had not worked. Intent to defraud was not found. For the sums, which are ours: 90,000.00 due, "
+        Facts = "A contractor's claim about a third above what was due, with a tract included on which it had not worked. Intent to "
+            + "defraud was not found. For the sums, which are ours: 90,000.00 due, "
             + "120,000.00 claimed.",
         Question = "Is the lien forfeited?",
         Held = "No; reversed for the claimant.",
         Then = "Kept.",
-        Now = "Kept for what is due, with an alarm: honest error does not invalidate (a), intent to defraud does (b), willful inclusion of work not furnished forfeits (c). The claim is amended.",
+        Now = "Kept for what is due, with an alarm: honest error does not invalidate (a), intent to defraud does (b), willful inclusion of "
+            + "work not furnished forfeits (c). The claim is amended.",
         Takes =
         [
             new("a third above what is due", TooMuch(120_000m), "1960-08-01",
@@ -38,7 +40,8 @@ public sealed class SuitAndStay
     }.Holds();
 
     private static JobBuilder TooMuch(decimal claimed) => DirectContractor()
-        .Furnished("1960-01-04", 90_000m, until: "1960-06-30").Ended("1960-06-30").Completed("1960-06-30").ClaimRecorded("1960-07-11", claimed);
+        .Furnished("1960-01-04", 90_000m, until: "1960-06-30").Ended("1960-06-30").Completed("1960-06-30")
+        .ClaimRecorded("1960-07-11", claimed);
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
@@ -48,15 +51,19 @@ public sealed class SuitAndStay
     public void C_35_in_the_owners_bankruptcy_the_suit_waits_and_the_notice_does_not() => new CaseNote
     {
         Number = "C-35",
-        Citation = "Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161; In re 450 S. Western Ave. (9th Cir. BAP 2021) 633 B.R. 894",
+        Citation = "Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161; In re 450 S. Western Ave. (9th Cir. BAP 2021) "
+            + "633 B.R. 894",
         Read = "notes and a summary of the first; two summaries of the second",
         Law = "Civ. Code § 3144 → 8460(a), with 11 U.S.C. §§ 108(c), 362, 546(b)",
-        Facts = "The owner goes into bankruptcy before the 90 days end. In the first case suit was brought after the stay ended, long after the ninetieth day; in the second a notice under § 546(b) was filed "
-            + "after it. The days are ours: claim recorded 1 July 2019, day 90 is Sunday 29 September, after a State holiday on the Friday; bankruptcy from 5 August.",
+        Facts = "The owner goes into bankruptcy before the 90 days end. In the first case suit was brought after the stay ended, long "
+            + "after the ninetieth day; in the second a notice under § 546(b) was filed "
+            + "after it. The days are ours: claim recorded 1 July 2019, day 90 is Sunday 29 September, after a State holiday on the "
+            + "Friday; bankruptcy from 5 August.",
         Question = "Do the 90 days run in the stay?",
         Held = "Of the suit they do not: in time. Of the notice they do: the lien was lost.",
         Then = "As held.",
-        Now = "The day to act by is that of the 90 days, as a notice and not as a suit; after it the claim is in doubt while the bankruptcy is known, and where none is known it is asked.",
+        Now = "The day to act by is that of the 90 days, as a notice and not as a suit; after it the claim is in doubt while the "
+            + "bankruptcy is known, and where none is known it is asked.",
         Takes =
         [
             new("in the 90 days", Debtor("2019-08-05"), "2019-09-03",
@@ -80,7 +87,8 @@ public sealed class SuitAndStay
         ],
     }.Holds();
 
-    private static JobBuilder Recorded() => DirectContractor().Furnished("2019-01-07", 6_430m, until: "2019-06-14").Ended("2019-06-14").Completed("2019-06-14").ClaimRecorded("2019-07-01", 6_430m);
+    private static JobBuilder Recorded() => DirectContractor().Furnished("2019-01-07", 6_430m, until: "2019-06-14").Ended("2019-06-14")
+        .Completed("2019-06-14").ClaimRecorded("2019-07-01", 6_430m);
 
     private static JobBuilder Debtor(string since, string? until = null) => Recorded().Bankrupt("owner", since, until);
 
@@ -99,7 +107,8 @@ public sealed class SuitAndStay
         Question = "Is it in time?",
         Held = "Yes.",
         Then = "In time.",
-        Now = "In time after the fact where both lists pass over the day, as Labor Day; in doubt and never lost where the Government Code's alone does, as Columbus Day now. Never planned on.",
+        Now = "In time after the fact where both lists pass over the day, as Labor Day; in doubt and never lost where the Government "
+            + "Code's alone does, as Columbus Day now. Never planned on.",
         Takes =
         [
             // Recorded Tuesday 9 June 2026: day 90 is Monday 7 September, Labor Day.
@@ -124,5 +133,6 @@ public sealed class SuitAndStay
         ],
     }.Holds();
 
-    private static JobBuilder Ninety(string recorded) => DirectContractor().Furnished("2026-06-01").Ended("2026-06-01").ClaimRecorded(recorded);
+    private static JobBuilder Ninety(string recorded) =>
+        DirectContractor().Furnished("2026-06-01").Ended("2026-06-01").ClaimRecorded(recorded);
 }

@@ -13,13 +13,15 @@ public sealed class TimeToRecord
         Citation = "Picerne Construction v. Castellino Villas (2016) 244 Cal.App.4th 1201",
         Read = "opening of the opinion and its list of conclusions; the facts as quoted; summaries",
         Law = "Civ. Code §§ 3115, 3086 → 8412, 8180",
-        Facts = "Eleven apartment buildings in Elk Grove, one work of improvement. Certificates of occupancy from 3 May to 25 July 2006; contractor and "
+        Facts = "Eleven apartment buildings in Elk Grove, one work of improvement. Certificates of occupancy from 3 May to 25 July 2006; "
+            + "contractor and "
             + "subcontractors worked on under their contracts. The owner signed an acceptance on 8 September and began renting in October. "
             + "No notice of completion. Claim recorded 28 November, suit filed 29 December 2006.",
         Question = "Does the last certificate of occupancy, that is substantial completion, start the 90 days?",
         Held = "No, actual completion does: 8 September. Recorded on day 81, in time.",
         Then = "Last day 7 December 2006. A private owner's acceptance was completion as well.",
-        Now = "The same day. A private owner's acceptance is no completion any more (§ 8180(b) speaks of a public entity), but the court also found that "
+        Now = "The same day. A private owner's acceptance is no completion any more (§ 8180(b) speaks of a public entity), but the court "
+            + "also found that "
             + "nothing was complete before that day.",
         Takes =
         [
@@ -70,11 +72,14 @@ public sealed class TimeToRecord
         Citation = "Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457",
         Read = "opening of the opinion; three notes, whose dates agree",
         Law = "Civ. Code § 8414(a), current law",
-        Facts = "Framing subcontractor from July 2013, with trusses as far as needed to complete the project. The city asked for corrections in August "
-            + "(done) and on 9 December 2013. The contractor found the work complete on 23 December. Claim recorded 2 January 2014. The truss maker, "
+        Facts = "Framing subcontractor from July 2013, with trusses as far as needed to complete the project. The city asked for "
+            + "corrections in August "
+            + "(done) and on 9 December 2013. The contractor found the work complete on 23 December. Claim recorded 2 January 2014. The "
+            + "truss maker, "
             + "hired by the claimant, came back for two or three hours on 12 or 13 February 2014.",
         Question = "Had the claimant ceased to provide work on 2 January?",
-        Held = "No. The repair was part of what it had promised, and a lower tier's work counts as its own. A claim recorded too early is void.",
+        Held = "No. The repair was part of what it had promised, and a lower tier's work counts as its own. A claim recorded too early is "
+            + "void.",
         Then = "Void.",
         Now = "Void; a new claim could be recorded from the day after, inside the 90 or 30 days.",
         Takes =
@@ -126,18 +131,24 @@ public sealed class TimeToRecord
         Citation = "Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146",
         Read = "opening of the opinion; one summary",
         Law = "Civ. Code §§ 3116, 3093 (10 days) → 8414, 8182 (15 days)",
-        Facts = "Asphalt to the paving subcontractor for a store in Ridgecrest, Kern County, under a building contract of 17 May 1990; paving done before "
-            + "31 December; the whole complete no later than 23 January 1991. A first claim went on record on 1 March 1991 in the wrong county, a second on 4 June in "
+        Facts = "Asphalt to the paving subcontractor for a store in Ridgecrest, Kern County, under a building contract of 17 May 1990; "
+            + "paving done before "
+            + "31 December; the whole complete no later than 23 January 1991. A first claim went on record on 1 March 1991 in the wrong "
+            + "county, a second on 4 June in "
             + "Kern. On 25 June the owner recorded a notice of completion that stated 18 June. Unpaid: $72,709.33.",
         Question = "Does a late notice of completion with a wrong, later date reopen the time? Does a claim in the wrong county count?",
-        Held = "No: a notice of completion can only shorten the time, and outside its own period it does nothing. No: the claim in Kern came 132 days after completion.",
+        Held = "No: a notice of completion can only shorten the time, and outside its own period it does nothing. No: the claim in Kern "
+            + "came 132 days after completion.",
         Then = "Last day 23 April 1991 at the latest; too late.",
-        Now = "The same: 153 days are more than 15 as they were more than 10. While that is not settled the owner's own verified word, a day in June, stands beside the file's, since "
-            + "one who relied on it may hold the owner to it (the court found no reliance): the day to act on is April's all the same. An instrument in a county with no part of the site is not recorded at all (§ 8060), so the "
+        Now = "The same: 153 days are more than 15 as they were more than 10. While that is not settled the owner's own verified word, a "
+            + "day in June, stands beside the file's, since "
+            + "one who relied on it may hold the owner to it (the court found no reliance): the day to act on is April's all the same. An "
+            + "instrument in a county with no part of the site is not recorded at all (§ 8060), so the "
             + "first claim counts for nothing. Which county that was is not said where this was read; Inyo stands for it.",
         Takes =
         [
-            new("as the file stood before the court held: act on the file's own day; the owner's later day leaves the claim of June in doubt", Asphalt()
+            new("as the file stood before the court held: act on the file's own day; the owner's later day leaves the claim of June in "
+                + "doubt", Asphalt()
                     .ClaimRecorded("1991-06-04", county: "Kern")
                     .OwnerRecorded("1991-06-25", states: "1991-06-18"),
                 "1991-07-01",
@@ -155,7 +166,8 @@ public sealed class TimeToRecord
                 Is("lien-right", Standing.Lost),
                 Obstacle("Civ. Code § 8400")),
 
-            new("with the claim in the other county in the file: whether part of the work lies there is asked, and it is never kept", Asphalt()
+            new("with the claim in the other county in the file: whether part of the work lies there is asked, and it is never kept",
+                Asphalt()
                     .ClaimRecorded("1991-03-01", county: "Inyo")
                     .ClaimRecorded("1991-06-04", county: "Kern")
                     .OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: true),
@@ -197,15 +209,20 @@ public sealed class TimeToRecord
         Citation = "Howell v. Gunderson (1967) 250 Cal.App.2d Supp. 961",
         Read = "opening of the opinion with the numbered facts and headnotes",
         Law = "Code Civ. Proc. §§ 1193, 1193.1 → Civ. Code §§ 8182, 8414",
-        Facts = "Wiring in Oakland for $1,186.29 (stipulated), completed 25 June 1965. On 29 June a former owner, who had deeded the land to his corporation in February, "
-            + "recorded a notice of completion that named neither the true owner nor the direct contractor. Claims recorded 28 July and 22 September.",
+        Facts = "Wiring in Oakland for $1,186.29 (stipulated), completed 25 June 1965. On 29 June a former owner, who had deeded the land "
+            + "to his corporation in February, "
+            + "recorded a notice of completion that named neither the true owner nor the direct contractor. Claims recorded 28 July and 22 "
+            + "September.",
         Question = "Did the defective notice cut the time to 30 days?",
         Held = "No. The second claim, inside 90 days, is good.",
-        Then = "Last day 23 September 1965 (the 29 July of the shortened time fell away); the first claim failed for want of the pre-lien notice of that day.",
-        Now = "The same last day. The pre-lien notice is gone, so today the first claim, recorded within 30 days of the notice too, would have been good on either reading.",
+        Then = "Last day 23 September 1965 (the 29 July of the shortened time fell away); the first claim failed for want of the pre-lien "
+            + "notice of that day.",
+        Now = "The same last day. The pre-lien notice is gone, so today the first claim, recorded within 30 days of the notice too, would "
+            + "have been good on either reading.",
         Takes =
         [
-            new("before any court has held so, though the owner's copy came in time: both readings, and the claim of September is in doubt", Wiring()
+            new("before any court has held so, though the owner's copy came in time: both readings, and the claim of September is in doubt",
+                Wiring()
                     .OwnerRecorded("1965-06-29", states: "1965-06-25", lacks: Names)
                     .OwnerToldUs("1965-07-02")
                     .ClaimRecorded("1965-09-22", 1186.29m),
@@ -263,12 +280,14 @@ public sealed class TimeToRecord
         Citation = "Hundley v. Marinkovich (1942) 53 Cal.App.2d 288",
         Read = "one summary, in two parts",
         Law = "Code Civ. Proc. § 1187 → Civ. Code § 8414(b)(2)",
-        Facts = "Material worth $788.94 to the direct contractor of an apartment house. The owners took possession and labor ceased on or before 9 November 1939, when they "
+        Facts = "Material worth $788.94 to the direct contractor of an apartment house. The owners took possession and labor ceased on or "
+            + "before 9 November 1939, when they "
             + "recorded a notice of completion. Later the supplier replaced a defective lock, $4.12. Claim recorded 21 December 1939.",
         Question = "Does replacing a defective part after completion restart the time?",
         Held = "No. Recorded on day 42 after the notice: no lien. The debt of the contractor stands.",
         Then = "Last day 9 December 1939, a Saturday; too late.",
-        Now = "The same where the owner gave the supplier a copy within 10 days. That duty (§ 8190) is new: without the copy the 90 days are whole. Completion can have been as "
+        Now = "The same where the owner gave the supplier a copy within 10 days. That duty (§ 8190) is new: without the copy the 90 days "
+            + "are whole. Completion can have been as "
             + "early as the ten days before, within which the notice had to be recorded then.",
         Takes =
         [
@@ -284,7 +303,8 @@ public sealed class TimeToRecord
                 Band("claim-of-lien.last-day", "1939-12-09", "1940-02-07"),
                 RecordedInTimeIsInDoubt),
 
-            new("the copy was mailed on 21 November, too late (the tenth day, the 19th, was a Sunday)", Lock().OwnerToldUs("1939-11-24", mailed: "1939-11-21"),
+            new("the copy was mailed on 21 November, too late (the tenth day, the 19th, was a Sunday)", Lock()
+                .OwnerToldUs("1939-11-24", mailed: "1939-11-21"),
                 "1940-04-01",
                 Band("claim-of-lien.last-day", "1940-01-28", "1940-02-07"),
                 RecordedInTime),
@@ -314,8 +334,10 @@ public sealed class TimeToRecord
         Citation = "Mott v. Wright (1919) 43 Cal.App. 21",
         Read = "opening of the opinion; a summary with the court's dates",
         Law = "Code Civ. Proc. § 1187 (90 days, no notice recorded) → Civ. Code § 8414(b)(1)",
-        Facts = "The owner moved in in March 1915 and had tenants from April, while work went on without a break until 12 May 1915. Part of a hallway was papered again later "
-            + "because the first papering was bad; the claimants said that this, on 1 June, was completion. No notice of completion. Three claimants, three claims: "
+        Facts = "The owner moved in in March 1915 and had tenants from April, while work went on without a break until 12 May 1915. Part "
+            + "of a hallway was papered again later "
+            + "because the first papering was bad; the claimants said that this, on 1 June, was completion. No notice of completion. Three "
+            + "claimants, three claims: "
             + "12, 15 and 18 August.",
         Question = "Does redoing a defective item after completion move the day of completion?",
         Held = "No. Complete on 12 May; the time ended on 10 August, and all three claims are late.",
@@ -339,7 +361,8 @@ public sealed class TimeToRecord
                 RecordedTooLate,
                 Is("lien-right", Standing.Lost)),
 
-            new($"the claim recorded {recorded}, before it was decided whether the work was complete in May or only with the papering: planned on the earlier, and in doubt", Subcontractor()
+            new($"the claim recorded {recorded}, before it was decided whether the work was complete in May or only with the papering: "
+                + $"planned on the earlier, and in doubt", Subcontractor()
                     .NoticeNotInIssue("1915-02-15")
                     .Furnished("1915-02-15", until: "1915-05-12")
                     .Ended("1915-05-12")
@@ -363,10 +386,12 @@ public sealed class TimeToRecord
         Citation = "Hughes Manufacturing & Lumber v. Hathaway (1916) 174 Cal. 44",
         Read = "opening of the opinion, which stops before the holding; the holding is from memory",
         Law = "Code Civ. Proc. § 1187 → Civ. Code § 8414(b)(2)",
-        Facts = "Lumber to the direct contractor of four buildings under one contract, completed 7 August 1913. Notice of completion recorded 16 August, the ninth day. "
+        Facts = "Lumber to the direct contractor of four buildings under one contract, completed 7 August 1913. Notice of completion "
+            + "recorded 16 August, the ninth day. "
             + "Claim recorded 15 September.",
         Question = "Do the 30 days run from completion or from recording the notice? Is the thirtieth day inside?",
-        Held = "From recording; inside (from memory: reversed for the supplier). The opinion itself calls 15 September thirty days thereafter.",
+        Held = "From recording; inside (from memory: reversed for the supplier). The opinion itself calls 15 September thirty days "
+            + "thereafter.",
         Then = "Last day 15 September 1913, a Monday; in time on the very day.",
         Now = "The same where the owner gave the copy. Without a copy the claim is in time as well, on 90 days.",
         Takes =
@@ -405,12 +430,15 @@ public sealed class TimeToRecord
         Citation = "Stanislaus Lumber v. Pike (1942) 51 Cal.App.2d 54",
         Read = "opening of the opinion; one summary",
         Law = "Code Civ. Proc. § 1187 (30 idle days) → Civ. Code §§ 8180(a)(3) (60 idle days), 8414",
-        Facts = "Lumber sold to the then owners of a house begun on 24 May 1937; $298.97 unpaid. Work lay idle for more than four months (which, was not read). The house was sold "
+        Facts = "Lumber sold to the then owners of a house begun on 24 May 1937; $298.97 unpaid. Work lay idle for more than four months "
+            + "(which, was not read). The house was sold "
             + "on 2 November; the new owners bought more lumber on 23 December. Claim recorded 11 January 1938.",
         Question = "Does work resumed after a long stop save an old claim?",
         Held = "No: the stop completed the work in law, and the claim came too late.",
-        Then = "30 idle days: with more than four months before 23 December the stop began by 22 August, completion by 21 September, last day by 20 December 1937. Late.",
-        Now = "60 idle days: completion by 21 October, last day by 19 January 1938. So today it depends on the day of the stop: late if it was 13 August or earlier, else in doubt. "
+        Then = "30 idle days: with more than four months before 23 December the stop began by 22 August, completion by 21 September, last "
+            + "day by 20 December 1937. Late.",
+        Now = "60 idle days: completion by 21 October, last day by 19 January 1938. So today it depends on the day of the stop: late if it "
+            + "was 13 August or earlier, else in doubt. "
             + "No reading runs from the new work.",
         Takes =
         [
@@ -445,12 +473,15 @@ public sealed class TimeToRecord
         Citation = "A. J. Raisch Paving v. Mountain View Savings & Loan (1972) 28 Cal.App.3d 832",
         Read = "opening of the opinion; one summary",
         Law = "Code Civ. Proc. § 1193.1 → Civ. Code § 8180(b)",
-        Facts = "Streets, sewers and lights of Tract 2634 in Newark for a private developer under a contract of 25 November 1964; finished 13 September 1965, subject to the city's acceptance, "
-            + "never accepted. Claim recorded in February, suit filed in May 1967. Judgment for $16,068.15. A sewer also served the finished Tract 2633.",
+        Facts = "Streets, sewers and lights of Tract 2634 in Newark for a private developer under a contract of 25 November 1964; finished "
+            + "13 September 1965, subject to the city's acceptance, "
+            + "never accepted. Claim recorded in February, suit filed in May 1967. Judgment for $16,068.15. A sewer also served the "
+            + "finished Tract 2633.",
         Question = "Was a claim 17 months after the last work in time?",
         Held = "Yes: completion is the acceptance, and that never came. But the shared sewer must be apportioned.",
         Then = "No last day yet.",
-        Now = "The same for streets that the public takes over. While the file does not say that it does, the day from physical completion, 12 December 1965, is the one to act on, and the "
+        Now = "The same for streets that the public takes over. While the file does not say that it does, the day from physical "
+            + "completion, 12 December 1965, is the one to act on, and the "
             + "acceptance the later reading (In re El Dorado Improvement Corp. (9th Cir. 2003) 335 F.3d 835).",
         Takes =
         [
@@ -481,7 +512,8 @@ public sealed class TimeToRecord
                 Band("enforcement.last-day", "1967-05-02", "1967-05-29"),
                 Is("enforcement.last-day", Standing.InDoubt)),
 
-            new("while the file does not say that the public takes the streets over: act on physical completion, and the later reading stays open", DirectContractor()
+            new("while the file does not say that the public takes the streets over: act on physical completion, and the later reading "
+                + "stays open", DirectContractor()
                     .SubjectToAcceptanceBy("the City of Newark", takesOver: null)
                     .Furnished("1964-11-25..1965-01-31", until: "1965-09-13")
                     .Ended("1965-09-13")
@@ -514,7 +546,8 @@ public sealed class TimeToRecord
         Citation = "Pence v. Martin (1919) 43 Cal.App. 626",
         Read = "opening of the opinion",
         Law = "Code Civ. Proc. § 1187 (30 idle days) → Civ. Code § 8180(a)(3) (60 idle days)",
-        Facts = "Carpentry for $425.00 on a building of $43,500. All work stopped on or about 30 January 1915 and was never resumed by that contractor. From mid October the owner completed "
+        Facts = "Carpentry for $425.00 on a building of $43,500. All work stopped on or about 30 January 1915 and was never resumed by "
+            + "that contractor. From mid October the owner completed "
             + "with others, under other contracts. The claim came after that completion; its day is not in what was read.",
         Question = "Does the owner's later completion under new contracts give the first subcontractor a new start?",
         Held = "No; too late.",

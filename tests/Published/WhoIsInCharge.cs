@@ -11,7 +11,8 @@ public sealed class WhoIsInCharge
         Citation = "Theisen v. County of Los Angeles (1960) 54 Cal.2d 170",
         Read = "excerpt of the opinion; that a supplier's supplier has no right is from memory",
         Law = "Code Civ. Proc. § 1181 → Civ. Code § 8404(b)",
-        Facts = "The days and sums are ours; only the rule is the court's. A maker agreed to fabricate a definite, substantial part of the work to the plans and never came to the site.",
+        Facts = "The days and sums are ours; only the rule is the court's. A maker agreed to fabricate a definite, substantial part of the "
+            + "work to the plans and never came to the site.",
         Question = "Is it a subcontractor, so that who furnishes to it has rights?",
         Held = "Yes.",
         Then = "Who furnished to it had rights.",

@@ -1,8 +1,8 @@
 namespace Stringline.Published;
 
 /// <summary>
-/// Worked examples of chains on private, public and federal work. Source of every expected day: computed apart, with Python's own calendar arithmetic, from
-/// the words of the section, not with this project's code. Statutory last days, not rolled.
+/// Worked examples of chains on private, public and federal work. Source of every expected day: computed apart, with Python's own calendar
+/// arithmetic, from the words of the section, not with this project's code. Statutory last days, not rolled.
 /// </summary>
 public sealed class WorkedChains
 {
@@ -23,7 +23,9 @@ public sealed class WorkedChains
         Check(about, Done(DirectContractor(), completed), completed, LastDayToRecord(lastDay));
     }
 
-    /// <summary>30 days, or 60 for a direct contractor, from the recording of a notice of completion; completed the same day, copy given.</summary>
+    /// <summary>
+    /// 30 days, or 60 for a direct contractor, from the recording of a notice of completion; completed the same day, copy given.
+    /// </summary>
     [Theory]
     [InlineData(false, "2024-12-02", "2025-01-01", "New Year's Day")]
     [InlineData(false, "2026-05-20", "2026-06-19", "Juneteenth")]
@@ -33,7 +35,8 @@ public sealed class WorkedChains
     [Proves("Civ. Code § 8412(b)")]
     [Proves("Civ. Code § 8414(b)(2)")]
     public void Thirty_or_sixty_days_after_a_notice_of_completion(bool direct, string recorded, string lastDay, string about) =>
-        Check(about, Done(direct ? DirectContractor() : Subcontractor(), recorded).OwnerRecorded(recorded, states: recorded).OwnerToldUs(recorded), recorded, LastDayToRecord(lastDay));
+        Check(about, Done(direct ? DirectContractor() : Subcontractor(), recorded).OwnerRecorded(recorded, states: recorded)
+            .OwnerToldUs(recorded), recorded, LastDayToRecord(lastDay));
 
     /// <summary>90 days to sue from the recording of the claim (§ 8460(a)).</summary>
     [Theory]
@@ -71,16 +74,20 @@ public sealed class WorkedChains
             Is("preliminary-notice.last-day", Standing.InDoubt), Demand(107.00m));
     }
 
-    /// <summary>60 idle days complete the work, so the 90 end on day 150; a notice of cessation completes it on its recording (§ 8180(a)(3), (4)).</summary>
+    /// <summary>
+    /// 60 idle days complete the work, so the 90 end on day 150; a notice of cessation completes it on its recording (§ 8180(a)(3), (4)).
+    /// </summary>
     [Fact]
     [Proves("Civ. Code § 8180(a)(3)")]
     [Proves("Civ. Code § 8180(a)(4)")]
     [Proves("Civ. Code § 8188(a)")]
     public void Idle_days_and_a_notice_of_cessation()
     {
-        Check("last labor 2 February, and whether it was finished then is not told: both, the earlier to plan on", Idle().LaborCeased("2026-02-02"), "2026-05-01",
+        Check("last labor 2 February, and whether it was finished then is not told: both, the earlier to plan on", Idle()
+            .LaborCeased("2026-02-02"), "2026-05-01",
             CompletedOn("2026-02-02", "2026-04-03"), PlannedOn("claim-of-lien.last-day", "2026-05-01"));
-        Check("last labor 2 February: left unfinished: complete 3 April, last day 2 July, day 150", Idle().LaborCeased("2026-02-02", unfinished: true), "2026-05-01",
+        Check("last labor 2 February: left unfinished: complete 3 April, last day 2 July, day 150", Idle()
+            .LaborCeased("2026-02-02", unfinished: true), "2026-05-01",
             CompletedOn("2026-04-03"), LastDayToRecord("2026-07-02"));
         Check("notice of cessation on the thirty-first day, copy given: 30 days from it", Ceased("2026-03-05"), "2026-03-20",
             LastDayToRecord("2026-04-04"));
@@ -90,7 +97,8 @@ public sealed class WorkedChains
             RuledOut("completion.day", "Civ. Code § 8188(a)"), LastDayToRecord("2026-07-02"));
     }
 
-    private static JobBuilder Idle() => Subcontractor().NoticeNotInIssue("2026-01-05").Furnished("2026-01-05", until: "2026-02-02").Ended("2026-02-02");
+    private static JobBuilder Idle() =>
+        Subcontractor().NoticeNotInIssue("2026-01-05").Furnished("2026-01-05", until: "2026-02-02").Ended("2026-02-02");
 
     private static JobBuilder Ceased(string recorded) => Idle()
         .LaborCeased("2026-02-02", unfinished: true)
@@ -104,15 +112,21 @@ public sealed class WorkedChains
     [Proves("Civ. Code § 8190(d)(1)")]
     public void The_owners_copy_decides_whom_a_notice_of_completion_shortens()
     {
-        Check("copy mailed on the tenth day", Noticed().OwnerToldUs("2026-06-15", mailed: "2026-06-11"), "2026-06-20", LastDayToRecord("2026-07-01"));
-        Check("copy mailed on the eleventh day, a Friday", Noticed().OwnerToldUs("2026-06-15", mailed: "2026-06-12"), "2026-06-20", LastDayToRecord("2026-08-29"));
+        Check("copy mailed on the tenth day", Noticed().OwnerToldUs("2026-06-15", mailed: "2026-06-11"), "2026-06-20",
+            LastDayToRecord("2026-07-01"));
+        Check("copy mailed on the eleventh day, a Friday", Noticed().OwnerToldUs("2026-06-15", mailed: "2026-06-12"), "2026-06-20",
+            LastDayToRecord("2026-08-29"));
         Check("nobody knows of a copy", Noticed(), "2026-06-20", LastDayToRecord("2026-07-01", "2026-08-29"));
-        Check("the owner lives there, up to four units", Noticed().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }), "2026-06-20", LastDayToRecord("2026-07-01"));
+        Check("the owner lives there, up to four units", Noticed().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }), "2026-06-20",
+            LastDayToRecord("2026-07-01"));
     }
 
     private static JobBuilder Noticed() => Done(Subcontractor(), "2026-05-31").OwnerRecorded("2026-06-01", states: "2026-05-31");
 
-    /// <summary>Stop payment notice: the same last day as the claim; sue after ten days, and within 90 after the end of the time to give it (§§ 8508(b), 8550).</summary>
+    /// <summary>
+    /// Stop payment notice: the same last day as the claim; sue after ten days, and within 90 after the end of the time to give it (§§
+    /// 8508(b), 8550).
+    /// </summary>
     [Fact]
     [Proves("Civ. Code § 8508(b)")]
     [Proves("Civ. Code § 8550(a)")]
@@ -124,7 +138,9 @@ public sealed class WorkedChains
             Days("stop-payment-notice.action-first-day", "2026-06-26"),
             Days("stop-payment-notice.action-last-day", "2026-11-27"));
 
-    /// <summary>Payment bond of a private work: 75 days, or 15 from a recorded notice of completion; six months on both readings (§§ 8610, 8612).</summary>
+    /// <summary>
+    /// Payment bond of a private work: 75 days, or 15 from a recorded notice of completion; six months on both readings (§§ 8610, 8612).
+    /// </summary>
     [Fact]
     [Proves("Civ. Code § 8610")]
     [Proves("Civ. Code § 8612(b)")]
@@ -132,12 +148,15 @@ public sealed class WorkedChains
     [Proves("Gov. Code § 6804")]
     public void The_payment_bond_of_a_private_work()
     {
-        Check("completed 31 March, bond recorded before; no preliminary notice, nothing recorded, the index searched after the 15 days", Bonded("2026-03-31").IndexSearched("2026-04-16"), "2026-04-16",
+        Check("completed 31 March, bond recorded before; no preliminary notice, nothing recorded, the index searched after the 15 days",
+            Bonded("2026-03-31").IndexSearched("2026-04-16"), "2026-04-16",
             Days("payment-bond.notice-last-day", "2026-06-14"),
             Days("payment-bond.action-last-day", "2026-09-29", "2026-09-30"));
-        Check("the same, while a notice of completion may have been recorded unseen on or within 15 days after completion", Bonded("2026-03-31"), "2026-04-15",
+        Check("the same, while a notice of completion may have been recorded unseen on or within 15 days after completion",
+            Bonded("2026-03-31"), "2026-04-15",
             Days("payment-bond.notice-last-day", "2026-04-15", "2026-04-30", "2026-06-14"));
-        Check("notice of completion recorded on the day", Bonded("2026-03-31").OwnerRecorded("2026-03-31", states: "2026-03-31"), "2026-04-10",
+        Check("notice of completion recorded on the day", Bonded("2026-03-31").OwnerRecorded("2026-03-31", states: "2026-03-31"),
+            "2026-04-10",
             Days("payment-bond.notice-last-day", "2026-04-15"));
         Check("completed 31 August, leap-year February", Bonded("2027-08-31"), "2027-09-15",
             Days("payment-bond.action-last-day", "2028-02-29"));
@@ -149,7 +168,10 @@ public sealed class WorkedChains
         .Ended("2026-03-02")
         .Completed(completed);
 
-    /// <summary>Public work accepted 10 February 2026, nothing recorded; and with a notice of completion recorded 1 June 2026 (§§ 9356, 9502, 9558, 9560).</summary>
+    /// <summary>
+    /// Public work accepted 10 February 2026, nothing recorded; and with a notice of completion recorded 1 June 2026 (§§ 9356, 9502, 9558,
+    /// 9560).
+    /// </summary>
     [Fact]
     [Proves("Civ. Code § 9356(a)")]
     [Proves("Civ. Code § 9356(b)")]
@@ -159,7 +181,8 @@ public sealed class WorkedChains
     public void The_two_chains_of_public_work()
     {
         var furnished = CaseFile.Begin(ClaimantRole.Supplier, "sub").PublicWork().Furnished("2025-12-01").Ended("2025-12-22");
-        Check("accepted 10 February, nothing recorded, the index searched after the 15 days", furnished.Completed("2026-02-10", CompletionTheory.Acceptance).IndexSearched("2026-02-26"), "2026-03-02",
+        Check("accepted 10 February, nothing recorded, the index searched after the 15 days",
+            furnished.Completed("2026-02-10", CompletionTheory.Acceptance).IndexSearched("2026-02-26"), "2026-03-02",
             Days("stop-payment-notice.last-day", "2026-05-11"),
             Days("payment-bond.notice-last-day", "2026-04-26"),
             Days("stop-payment-notice.action-last-day", "2026-08-09"),
@@ -183,7 +206,8 @@ public sealed class WorkedChains
     [Proves("40 U.S.C. § 3133(b)(2)")]
     [Proves("40 U.S.C. § 3133(b)(4)")]
     public void The_bond_of_a_federal_work() =>
-        Check("last furnished 15 April 2026 to a subcontractor", ToSubcontractor(ClaimantRole.Supplier).Work(w => w with { Kind = WorkKind.Federal }).Furnished("2026-03-02", until: "2026-04-15"), "2026-05-01",
+        Check("last furnished 15 April 2026 to a subcontractor", ToSubcontractor(ClaimantRole.Supplier)
+            .Work(w => w with { Kind = WorkKind.Federal }).Furnished("2026-03-02", until: "2026-04-15"), "2026-05-01",
             Days("federal-bond.notice-last-day", "2026-07-14"),
             Days("federal-bond.action-first-day", "2026-07-15"),
             Days("federal-bond.action-last-day", "2027-04-15"));
@@ -193,7 +217,8 @@ public sealed class WorkedChains
     [Proves("Civ. Code § 8800(a)")]
     [Proves("Civ. Code § 8800(c)")]
     public void Two_percent_a_month() =>
-        Check("demanded 1 June, due 1 July, asked 1 October", DirectContractor().Furnished("2026-03-02").PaymentDemanded("2026-06-01", 12000.00m), "2026-10-01",
+        Check("demanded 1 June, due 1 July, asked 1 October", DirectContractor().Furnished("2026-03-02")
+            .PaymentDemanded("2026-06-01", 12000.00m), "2026-10-01",
             Amount("prompt-payment.progress", 720.00m));
 
     private static JobBuilder Done(JobBuilder file, string completed)

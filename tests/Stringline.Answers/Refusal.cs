@@ -2,7 +2,9 @@ using Stringline.Tables;
 
 namespace Stringline.Answers;
 
-/// <summary>What every refusal has: what is there, what would be right, no trace of the program, and no sign that a terminal obeys.</summary>
+/// <summary>
+/// What every refusal has: what is there, what would be right, no trace of the program, and no sign that a terminal obeys.
+/// </summary>
 internal static class Refusal
 {
     // What is found is an excerpt and what is expected a sentence, whatever the file holds; a list of near names is the longest.

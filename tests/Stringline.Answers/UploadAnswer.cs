@@ -2,8 +2,8 @@ using Stringline.Store;
 
 namespace Stringline.Answers;
 
-/// <summary>A paper is refused in words, or taken byte for byte as the kind that its first bytes say (ISO 32000-1, 7.5.2; ITU T.81, B.1.1.3;
-/// ISO/IEC 15948, 5.2), under a name that leads nowhere.</summary>
+/// <summary>A paper is refused in words, or taken byte for byte as the kind that its first bytes say (ISO 32000-1, 7.5.2; ITU T.81,
+/// B.1.1.3; ISO/IEC 15948, 5.2), under a name that leads nowhere.</summary>
 public static class UploadAnswer
 {
     /// <summary>Takes it.</summary>
@@ -16,7 +16,8 @@ public static class UploadAnswer
             case ProofResult.Taken { Proof: var proof }:
                 Must.Hold(bytes.AsSpan().SequenceEqual(proof.Content.Span), "what is kept is not what was sent");
                 Must.Hold(proof.Hash == ContentHash.Of(bytes), "the hash is not that of the content");
-                Must.Hold(!proof.Name.Any(c => char.IsControl(c) || c is '/' or '\\') && proof.Name.Length <= Journals.LongestName, $"a name that leads elsewhere: {proof.Name}");
+                Must.Hold(!proof.Name.Any(c => char.IsControl(c) || c is '/' or '\\') && proof.Name.Length <= Journals.LongestName,
+                    $"a name that leads elsewhere: {proof.Name}");
                 ReadOnlySpan<byte> head = proof.Kind switch
                 {
                     ProofKind.Pdf => "%PDF-"u8,

@@ -96,5 +96,6 @@ public sealed class Chromium : IAsyncLifetime
     }
 
     /// <summary>A browser that was not let into a desk.</summary>
-    internal Task<IBrowserContext> Stranger(ServedDesk desk) => browser.NewContextAsync(new() { BaseURL = desk.Address.ToString(), Locale = "en-US" });
+    internal Task<IBrowserContext> Stranger(ServedDesk desk) =>
+        browser.NewContextAsync(new() { BaseURL = desk.Address.ToString(), Locale = "en-US" });
 }

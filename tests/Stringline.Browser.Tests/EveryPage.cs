@@ -19,7 +19,9 @@ internal sealed record EveryPage(string Name, string Address)
     /// <summary>Whether the user guide shows it on a phone too.</summary>
     public bool OnPhoneToo { get; init; }
 
-    /// <summary>The pages. In the demo office the completion of job 11 is in doubt, the claim of job 13 is recorded, and job 9 signed waivers.</summary>
+    /// <summary>
+    /// The pages. In the demo office the completion of job 11 is in doubt, the claim of job 13 is recorded, and job 9 signed waivers.
+    /// </summary>
     public static IReadOnlyList<EveryPage> All { get; } =
     [
         new("first-run", "/") { Office = Office.Empty },
@@ -82,7 +84,8 @@ internal sealed record EveryPage(string Name, string Address)
             await Then(visit.Page);
     }
 
-    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+    private static Task Press(IPage page, string button) =>
+        page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
 
     private static async Task Look(IPage page, params (string Label, string Text)[] fields)
     {

@@ -3,7 +3,8 @@ namespace Stringline.Browser.Tests;
 /// <summary>Whether a page fits its window.</summary>
 internal static class Fit
 {
-    // What a person would have to scroll the whole page sideways for. What scrolls in a region of its own is asked for with the keyboard too.
+    // What a person would have to scroll the whole page sideways for. What scrolls in a region of its own is asked for with the keyboard
+    // too.
     private const string Beyond = """
         width => [...document.querySelectorAll("body *")]
           .filter(part => part.checkVisibility() && !part.closest(".line-scroll, .unseen, .skip, svg") && part.getBoundingClientRect().right > width + 1)
@@ -23,9 +24,11 @@ internal static class Fit
     public static async Task<IEnumerable<string>> Outside(string name, Visit visit, int width)
     {
         var wide = await visit.Number("document.scrollingElement.scrollWidth");
-        return wide <= width ? [] : [$"{name} is {wide} wide: {string.Join(" | ", await visit.Page.EvaluateAsync<string[]>(Beyond, width))}"];
+        return wide <= width
+            ? [] : [$"{name} is {wide} wide: {string.Join(" | ", await visit.Page.EvaluateAsync<string[]>(Beyond, width))}"];
     }
 
     /// <summary>What of a page's text is cut off.</summary>
-    public static async Task<IEnumerable<string>> CutOff(string name, Visit visit) => (await visit.Lines(Clipped)).Select(told => $"{name}: {told}");
+    public static async Task<IEnumerable<string>> CutOff(string name, Visit visit) =>
+        (await visit.Lines(Clipped)).Select(told => $"{name}: {told}");
 }

@@ -16,7 +16,9 @@ internal static class ImportOffice
     /// <summary>A table that was looked at.</summary>
     public const string Looked = "/import/00000000000000000000000000000003";
 
-    /// <summary>A table that is being written: by another desk on this store, so that it goes on for as long as the pages are looked at.</summary>
+    /// <summary>
+    /// A table that is being written: by another desk on this store, so that it goes on for as long as the pages are looked at.
+    /// </summary>
     public const string Running = "/import/00000000000000000000000000000004";
 
     /// <summary>A table that was written.</summary>
@@ -25,7 +27,10 @@ internal static class ImportOffice
     /// <summary>A table whose writing was broken off.</summary>
     public const string Broken = "/import/00000000000000000000000000000006";
 
-    /// <summary>Eight rows of two jobs, of which one has an amount that is none; and a total. The column of the ship day has a header that nobody knows.</summary>
+    /// <summary>
+    /// Eight rows of two jobs, of which one has an amount that is none; and a total. The column of the ship day has a header that nobody
+    /// knows.
+    /// </summary>
     /// <param name="prefix">With which the numbers of the jobs begin.</param>
     public static byte[] Invoices(string prefix) => Encoding.UTF8.GetBytes($"""
         Job number,Job name,County,Customer,Invoice number,Left our yard,Invoice amount,Sales rep
@@ -47,9 +52,11 @@ internal static class ImportOffice
     {
         var desk = await ServedDesk.Start(today);
         var tables = desk.Services.GetRequiredService<WaitingTables>();
-        Give(tables, Unclear, "yard-slips.csv", "Nr,Where,Slip,Given,Worth\r\n26-31,Yolo,S-1,03/02/2026,10.00\r\n"u8.ToArray(), ImportStep.Received);
+        Give(tables, Unclear, "yard-slips.csv", "Nr,Where,Slip,Given,Worth\r\n26-31,Yolo,S-1,03/02/2026,10.00\r\n"u8.ToArray(),
+            ImportStep.Received);
         Give(tables, Columns, "march-invoices.csv", Known("26-4"), ImportStep.Received);
-        foreach (var (address, name, prefix, write) in new[] { (Looked, "april-invoices.csv", "26-5", false), (Written, "may-invoices.csv", "26-6", true), (Broken, "june-invoices.csv", "26-7", false) })
+        foreach (var (address, name, prefix, write) in new[] { (Looked, "april-invoices.csv", "26-5", false),
+            (Written, "may-invoices.csv", "26-6", true), (Broken, "june-invoices.csv", "26-7", false) })
         {
             Give(tables, address, name, Known(prefix), ImportStep.Received);
             await Do(desk, address, false);
@@ -68,7 +75,8 @@ internal static class ImportOffice
 
     private static string IdOf(string address) => address.Split('/')[^1];
 
-    private static byte[] Known(string prefix) => Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(Invoices(prefix)).Replace("Left our yard", "Ship date", StringComparison.Ordinal));
+    private static byte[] Known(string prefix) =>
+        Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(Invoices(prefix)).Replace("Left our yard", "Ship date", StringComparison.Ordinal));
 
     private static void Give(WaitingTables tables, string address, string name, byte[] content, ImportStep step)
     {

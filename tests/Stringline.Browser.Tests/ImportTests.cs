@@ -34,14 +34,16 @@ public sealed class ImportTests(Chromium chromium)
         var before = desk.Fingerprint();
         await Press(page, "See what would happen");
         await page.Locator("table.counts").WaitForAsync();
-        Assert.Contains("2 jobs would be added, 0 jobs extended. Nothing is written yet.", await page.InnerTextAsync("main"), StringComparison.Ordinal);
+        Assert.Contains("2 jobs would be added, 0 jobs extended. Nothing is written yet.", await page.InnerTextAsync("main"),
+            StringComparison.Ordinal);
         await Counted(page, ("New", "7"), ("Refused", "1"), ("All rows of the file", "10"));
         Assert.Equal(["6"], await page.Locator("table.refused th[scope=row]").AllInnerTextsAsync());
         Assert.Contains("forty", await page.InnerTextAsync("table.refused"), StringComparison.Ordinal);
         Assert.Equal(before, desk.Fingerprint());
 
         await IsWritten(desk, page);
-        Assert.Contains("Written: 2 jobs added, 0 jobs extended", await page.Locator("p[role=status]").First.InnerTextAsync(), StringComparison.Ordinal);
+        Assert.Contains("Written: 2 jobs added, 0 jobs extended", await page.Locator("p[role=status]").First.InnerTextAsync(),
+            StringComparison.Ordinal);
         await page.GetByRole(AriaRole.Link, new() { Name = "Brick Kiln Lane, lot 4" }).ClickAsync();
         Assert.Equal("Brick Kiln Lane, lot 4: the line", await page.InnerTextAsync("h1"));
         await page.GotoAsync(page.Url + "/amount");
@@ -79,7 +81,9 @@ public sealed class ImportTests(Chromium chromium)
 
     private static async Task Give(IPage page)
     {
-        await page.GetByLabel("Choose a file, or drop it here").SetInputFilesAsync(new FilePayload { Name = "march-ledger.csv", MimeType = "text/csv", Buffer = ImportOffice.Invoices("26-9") });
+        await page.GetByLabel("Choose a file, or drop it here")
+            .SetInputFilesAsync(new FilePayload { Name =
+                "march-ledger.csv", MimeType = "text/csv", Buffer = ImportOffice.Invoices("26-9") });
         await Press(page, "Look at it");
         Assert.Equal("march-ledger.csv", await page.InnerTextAsync("h1"));
     }
@@ -89,7 +93,8 @@ public sealed class ImportTests(Chromium chromium)
     {
         using (desk.HoldStore())
         {
-            var told = await page.RunAndWaitForResponseAsync(() => Press(page, "Write it"), answer => answer.Url.EndsWith("/progress", StringComparison.Ordinal));
+            var told = await page.RunAndWaitForResponseAsync(() =>
+                Press(page, "Write it"), answer => answer.Url.EndsWith("/progress", StringComparison.Ordinal));
             Assert.StartsWith("text/event-stream", told.Headers["content-type"], StringComparison.Ordinal);
             await Assertions.Expect(page.Locator("[data-words]")).ToContainTextAsync("Step");
         }
@@ -100,8 +105,11 @@ public sealed class ImportTests(Chromium chromium)
     private static async Task Counted(IPage page, params (string What, string Rows)[] rows)
     {
         foreach (var (what, count) in rows)
-            Assert.Equal(count, await page.Locator("table.counts tr").Filter(new() { Has = page.GetByRole(AriaRole.Rowheader, new() { Name = what, Exact = true }) }).Locator("td").InnerTextAsync());
+            Assert.Equal(count, await page.Locator("table.counts tr")
+                .Filter(new() { Has = page.GetByRole(AriaRole.Rowheader, new() { Name = what, Exact = true }) }).Locator("td")
+                .InnerTextAsync());
     }
 
-    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+    private static Task Press(IPage page, string button) =>
+        page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
 }

@@ -24,7 +24,8 @@ public sealed class JobLifeTests(Chromium chromium)
     {
         Name = "receipt.png",
         MimeType = "image/png",
-        Buffer = Convert.FromBase64String("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="),
+        Buffer = Convert.FromBase64String(
+            "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg=="),
     };
 
     [Fact]
@@ -68,11 +69,14 @@ public sealed class JobLifeTests(Chromium chromium)
         await Follow(page, "Start the first job");
         await Fill(
             page,
-            ("Name of the job", "Alder Court, building 2"), ("Street of the site", "12 Plumbline Lane"), ("City", "Woodland"), ("ZIP", "95695"),
-            ("Your firm", "Quillback Lumber & Truss, Inc."), ("The owner, if it is another", "Alder Court Partners, LP"), ("Agreed price", "24,000.00"));
+            ("Name of the job", "Alder Court, building 2"), ("Street of the site", "12 Plumbline Lane"), ("City", "Woodland"),
+                ("ZIP", "95695"),
+            ("Your firm", "Quillback Lumber & Truss, Inc."), ("The owner, if it is another", "Alder Court Partners, LP"),
+                ("Agreed price", "24,000.00"));
         await page.GetByLabel("Who signs for you").FillAsync("Marisol Quint");
         await page.Locator("[name='Form.Customer']").FillAsync("Fennimore Framing, Inc.");
-        await Choose(page, ("County in which the site lies", "Yolo"), ("On this job you are", "supplier"), ("On this job it is", "subcontractor"));
+        await Choose(page, ("County in which the site lies", "Yolo"), ("On this job you are", "supplier"),
+            ("On this job it is", "subcontractor"));
         await page.GetByLabel("The day you first furnished anything").FillAsync("2026-03-02");
         await Press(page, "Open the job");
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("/job/1$"));
@@ -87,7 +91,8 @@ public sealed class JobLifeTests(Chromium chromium)
     {
         await visit.Go("/job/1");
         var page = visit.Page;
-        Assert.Contains("Due to the direct contractor; the file shows none given.", await page.InnerTextAsync("main"), StringComparison.Ordinal);
+        Assert.Contains("Due to the direct contractor; the file shows none given.", await page.InnerTextAsync("main"),
+            StringComparison.Ordinal);
         await Follow(page, "The file");
         await Follow(page, "Change parties");
         await Party(page, 2, "Alder Court Partners, LP", "owner", "12 Plumbline Lane\nWoodland, CA 95695");
@@ -129,7 +134,8 @@ public sealed class JobLifeTests(Chromium chromium)
         {
             Name = "may-ledger.csv",
             MimeType = "text/csv",
-            Buffer = System.Text.Encoding.UTF8.GetBytes($"Job number,Invoice number,Date furnished,Invoice amount\r\n{number},INV-2,05/08/2026,\"$9,250.50\"\r\n"),
+            Buffer = System.Text.Encoding.UTF8
+                .GetBytes($"Job number,Invoice number,Date furnished,Invoice amount\r\n{number},INV-2,05/08/2026,\"$9,250.50\"\r\n"),
         });
         await Press(page, "Look at it");
         await page.GetByLabel("Your firm").FillAsync("Quillback Lumber & Truss, Inc.");
@@ -188,7 +194,8 @@ public sealed class JobLifeTests(Chromium chromium)
         await page.GetByRole(AriaRole.Link, new() { Name = "Make the paper: Record the claim of lien" }).ClickAsync();
         await Assertions.Expect(page).ToHaveURLAsync(new Regex("/job/1/papers/claim$"));
 
-        // Civ. Code § 8416(a)(3), (6): the kind of work and the claimant's address are not in the file yet; the paper is refused and says where.
+        // Civ. Code § 8416(a)(3), (6): the kind of work and the claimant's address are not in the file yet; the paper is refused and says
+        // where.
         Assert.Contains("Civ. Code § 8416(a)(6)", await page.InnerTextAsync(".missing"), StringComparison.Ordinal);
         await Follow(page, "Mend the file");
         await Fill(page, ("Address", "875 Millrace Road\nWest Sacramento, CA 95691"));
@@ -199,12 +206,14 @@ public sealed class JobLifeTests(Chromium chromium)
         await Write(page);
 
         await visit.Go("/job/1/papers/claim");
-        Assert.Contains("What it does: Recorded, it burdens the owner's property", await page.InnerTextAsync("#effect"), StringComparison.Ordinal);
+        Assert.Contains("What it does: Recorded, it burdens the owner's property", await page.InnerTextAsync("#effect"),
+            StringComparison.Ordinal);
         var made = await page.InnerTextAsync(".files");
         Assert.Matches(@"All \d+ checks passed", made);
         Assert.DoesNotContain("did not pass", made, StringComparison.Ordinal);
         Assert.Contains("Yolo County", await page.InnerTextAsync("main"), StringComparison.Ordinal);
-        var saved = await page.RunAndWaitForDownloadAsync(() => page.GetByRole(AriaRole.Link, new() { Name = "Save Claim of Mechanics Lien" }).ClickAsync());
+        var saved = await page.RunAndWaitForDownloadAsync(() =>
+            page.GetByRole(AriaRole.Link, new() { Name = "Save Claim of Mechanics Lien" }).ClickAsync());
         using var claim = PdfDocument.Open(await saved.PathAsync());
         var words = string.Join(' ', claim.GetPages().SelectMany(sheet => sheet.GetWords()).Select(word => word.Text));
         Assert.Contains("17,250.50", words, StringComparison.Ordinal);
@@ -263,7 +272,8 @@ public sealed class JobLifeTests(Chromium chromium)
         await visit.Go("/");
         Assert.Contains("Record the release of the claim", await page.InnerTextAsync("main"), StringComparison.Ordinal);
         await visit.Go("/job/1");
-        Assert.Contains(Said(new LocalDate(2027, 1, 29)), await page.InnerTextAsync("section[aria-labelledby=s-next]"), StringComparison.Ordinal);
+        Assert.Contains(Said(new LocalDate(2027, 1, 29)), await page.InnerTextAsync("section[aria-labelledby=s-next]"),
+            StringComparison.Ordinal);
         await visit.Go("/job/1/papers/release");
         Assert.Contains("it gives up the claim of lien", await page.InnerTextAsync("#effect"), StringComparison.Ordinal);
         await Enters(visit, "release-recorded", async form =>
@@ -279,7 +289,8 @@ public sealed class JobLifeTests(Chromium chromium)
     private static async Task Stands(Visit visit, string right, string standing, LocalDate? actBy, string more = "")
     {
         await visit.Go("/job/1");
-        var row = visit.Page.Locator(".rights tr").Filter(new() { Has = visit.Page.GetByRole(AriaRole.Link, new() { Name = right, Exact = true }) });
+        var row = visit.Page.Locator(".rights tr")
+            .Filter(new() { Has = visit.Page.GetByRole(AriaRole.Link, new() { Name = right, Exact = true }) });
         var cells = await row.Locator("td").AllInnerTextsAsync();
         Assert.Equal(standing, cells[1]);
         if (actBy is { } day)
@@ -312,7 +323,8 @@ public sealed class JobLifeTests(Chromium chromium)
         await Press(page, "Write it to the journal");
     }
 
-    private static Task On(IPage page, LocalDate day) => page.Locator("[name=f-when-on]").FillAsync(day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
+    private static Task On(IPage page, LocalDate day) =>
+        page.Locator("[name=f-when-on]").FillAsync(day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
 
     private static async Task Fill(IPage page, params (string Label, string Text)[] fields)
     {
@@ -334,7 +346,9 @@ public sealed class JobLifeTests(Chromium chromium)
         await party.GetByRole(AriaRole.Textbox, new() { Name = "Address" }).FillAsync(address);
     }
 
-    private static Task Follow(IPage page, string link) => page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true }).First.ClickAsync();
+    private static Task Follow(IPage page, string link) =>
+        page.GetByRole(AriaRole.Link, new() { Name = link, Exact = true }).First.ClickAsync();
 
-    private static Task Press(IPage page, string button) => page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
+    private static Task Press(IPage page, string button) =>
+        page.GetByRole(AriaRole.Button, new() { Name = button, Exact = true }).ClickAsync();
 }

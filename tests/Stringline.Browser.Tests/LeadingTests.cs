@@ -4,14 +4,16 @@ namespace Stringline.Browser.Tests;
 public sealed class LeadingTests(Chromium chromium)
 {
     // What only a court does: the program makes no paper for it and keeps no entry of it. Its reasons are shown instead.
-    private static readonly string[] InCourtAlone = ["Bring the action to trial", "Sue on the stop payment notice", "Sue on the payment bond", "Sue on the federal payment bond"];
+    private static readonly string[] InCourtAlone =
+        ["Bring the action to trial", "Sue on the stop payment notice", "Sue on the payment bond", "Sue on the federal payment bond"];
 
     [Fact]
     public async Task Every_row_of_the_desk_leads_in_one_step_to_the_page_that_does_it()
     {
         await using var visit = await chromium.Visit();
         await visit.Go("/");
-        var rows = await visit.Lines("() => [...document.querySelectorAll('.steps tbody tr')].map(row => `${row.querySelector('.do').textContent}\\n${row.querySelector('.act a').getAttribute('href')}`)");
+        var rows = await visit.Lines("() => [...document.querySelectorAll('.steps tbody tr')].map(row => "
+            + "`${row.querySelector('.do').textContent}\\n${row.querySelector('.act a').getAttribute('href')}`)");
         Assert.True(rows.Length >= 30, $"Only {rows.Length} rows.");
         var wrong = new List<string>();
         foreach (var row in rows.Select(row => row.Split('\n')).DistinctBy(row => row[0] + Where(row[1])))
@@ -31,5 +33,6 @@ public sealed class LeadingTests(Chromium chromium)
         ? page.Fragment.StartsWith("#why-", StringComparison.Ordinal)
         : page.AbsolutePath.Contains("/papers/", StringComparison.Ordinal)
             || (page.AbsolutePath.EndsWith("/enter", StringComparison.Ordinal) && page.Query.StartsWith("?what=", StringComparison.Ordinal))
-            || (page.AbsolutePath.EndsWith("/after-recording", StringComparison.Ordinal) && page.Fragment.StartsWith("#after-", StringComparison.Ordinal));
+            || (page.AbsolutePath.EndsWith("/after-recording", StringComparison.Ordinal)
+                && page.Fragment.StartsWith("#after-", StringComparison.Ordinal));
 }

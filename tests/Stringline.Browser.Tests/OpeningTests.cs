@@ -2,7 +2,9 @@ using Stringline.Web;
 
 namespace Stringline.Browser.Tests;
 
-/// <summary>How a browser comes into the desk, in a real one: what it makes of strict cookies and of pages from the disk is its own.</summary>
+/// <summary>
+/// How a browser comes into the desk, in a real one: what it makes of strict cookies and of pages from the disk is its own.
+/// </summary>
 public sealed class OpeningTests(Chromium chromium)
 {
     [Fact]

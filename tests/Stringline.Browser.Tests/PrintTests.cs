@@ -17,15 +17,19 @@ public sealed class PrintTests(Chromium chromium)
         await using var visit = await chromium.Visit();
         await visit.Go(address);
         await visit.Page.EmulateMediaAsync(new() { Media = Media.Print });
-        Assert.Equal(["rgb(255, 255, 255)", "rgb(0, 0, 0)"], await visit.Lines("() => [getComputedStyle(document.body).backgroundColor, getComputedStyle(document.body).color]"));
-        Assert.Empty(await visit.Lines("""() => [...document.querySelectorAll("nav, form, button, .button, .skip, .zoom")].filter(part => part.checkVisibility()).map(part => part.outerHTML.slice(0, 80))"""));
+        Assert.Equal(["rgb(255, 255, 255)", "rgb(0, 0, 0)"],
+            await visit.Lines("() => [getComputedStyle(document.body).backgroundColor, getComputedStyle(document.body).color]"));
+        Assert.Empty(
+            await visit.Lines(
+                """() => [...document.querySelectorAll("nav, form, button, .button, .skip, .zoom")].filter(part => part.checkVisibility()).map(part => part.outerHTML.slice(0, 80))"""));
 
         using var pdf = PdfDocument.Open(await visit.Page.PdfAsync(new() { Format = "Letter" }));
         var words = string.Join(' ', pdf.GetPages().SelectMany(page => page.GetWords()).Select(word => word.Text));
         Assert.Contains("Not legal advice", words, StringComparison.Ordinal);
         Assert.DoesNotContain("Settings", words, StringComparison.Ordinal);
         foreach (var page in pdf.GetPages())
-            Assert.All(page.Letters.Where(letter => letter.Value.Trim().Length > 0), letter => Assert.InRange(letter.BoundingBox.Right, 0, page.Width));
+            Assert.All(page.Letters.Where(letter => letter.Value.Trim().Length > 0), letter =>
+                Assert.InRange(letter.BoundingBox.Right, 0, page.Width));
     }
 
     [Fact]
@@ -39,6 +43,7 @@ public sealed class PrintTests(Chromium chromium)
         // The months stand at the head of the drawing, and the words that explain it right below it. Spaces are not letters in a PDF.
         using var pdf = PdfDocument.Open(await visit.Page.PdfAsync(new() { Format = "Letter" }));
         var sheets = pdf.GetPages().Select(page => string.Concat(page.Letters.Select(letter => letter.Value.Trim()))).ToList();
-        Assert.Single(sheets, sheet => months.Append("Pegs above the cord").All(words => sheet.Contains(words.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal)));
+        Assert.Single(sheets, sheet => months.Append("Pegs above the cord")
+            .All(words => sheet.Contains(words.Replace(" ", "", StringComparison.Ordinal), StringComparison.Ordinal)));
     }
 }

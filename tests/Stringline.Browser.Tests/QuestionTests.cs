@@ -62,7 +62,8 @@ public sealed class QuestionTests(Chromium chromium)
         await page.GetByLabel("The customer is, where the table does not say").SelectOptionAsync("subcontractor");
         await Assertions.Expect(page.GetByLabel("PMT")).ToHaveValueAsync("payment");
         await Press(page, "See what would happen");
-        await Assertions.Expect(page.Locator(".questions-of-import")).ToContainTextAsync("1 row with negative amounts would be entered as credits.");
+        await Assertions.Expect(page.Locator(".questions-of-import"))
+            .ToContainTextAsync("1 row with negative amounts would be entered as credits.");
         await Press(page, "Write it");
         await Assertions.Expect(page.Locator("[role=alert]")).ToContainTextAsync("must be confirmed first");
         await page.GetByRole(AriaRole.Checkbox, new() { Name = "Yes, that is right" }).CheckAsync();

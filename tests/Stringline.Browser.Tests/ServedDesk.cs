@@ -36,7 +36,8 @@ internal sealed class ServedDesk : IAsyncDisposable
     public IServiceProvider Services => desk.Services;
 
     /// <summary>The addresses of its pages, with <c>{id:long}</c> and the like where an address has a part of its own.</summary>
-    public IReadOnlyList<string> Routes => [.. desk.Services.GetRequiredService<IActionDescriptorCollectionProvider>().ActionDescriptors.Items
+    public IReadOnlyList<string> Routes =>
+        [.. desk.Services.GetRequiredService<IActionDescriptorCollectionProvider>().ActionDescriptors.Items
         .OfType<PageActionDescriptor>().Select(page => "/" + page.AttributeRouteInfo!.Template).Distinct()];
 
     /// <summary>Serves a desk with these jobs, every one assessed.</summary>

@@ -4,8 +4,11 @@ using System.Text;
 
 namespace Stringline.Browser.Tests;
 
-/// <summary>Writes a picture of a page anew with a palette: a page has few colours, and the guide's pictures are kept in the repository.</summary>
-/// <remarks>Reads and writes as the PNG specification (ISO/IEC 15948) says, as far as a browser's screenshot needs: 8 bits, not interlaced.</remarks>
+/// <summary>
+/// Writes a picture of a page anew with a palette: a page has few colours, and the guide's pictures are kept in the repository.
+/// </summary>
+/// <remarks>Reads and writes as the PNG specification (ISO/IEC 15948) says, as far as a browser's screenshot needs: 8 bits, not
+/// interlaced.</remarks>
 internal static class SmallPng
 {
     private const int MostColours = 256;
@@ -16,7 +19,8 @@ internal static class SmallPng
     public static byte[] Of(byte[] png)
     {
         var (width, height, pixels) = Read(png);
-        var palette = pixels.CountBy(colour => colour).OrderByDescending(colour => colour.Value).ThenBy(colour => colour.Key).Take(MostColours).Select(colour => colour.Key).ToArray();
+        var palette = pixels.CountBy(colour => colour).OrderByDescending(colour => colour.Value).ThenBy(colour => colour.Key)
+            .Take(MostColours).Select(colour => colour.Key).ToArray();
         var known = palette.Index().ToDictionary(colour => colour.Item, colour => (byte)colour.Index);
         using var packed = new MemoryStream();
         using (var deflate = new ZLibStream(packed, CompressionLevel.SmallestSize, leaveOpen: true))
@@ -41,7 +45,8 @@ internal static class SmallPng
         BinaryPrimitives.WriteInt32BigEndian(head.AsSpan(4), height);
         (head[8], head[9]) = (8, 3);
         Write(small, "IHDR", head);
-        Write(small, "PLTE", [.. palette.SelectMany(colour => (byte[])[(byte)(colour >> 16), (byte)((colour >> 8) & 255), (byte)(colour & 255)])]);
+        Write(small, "PLTE",
+            [.. palette.SelectMany(colour => (byte[])[(byte)(colour >> 16), (byte)((colour >> 8) & 255), (byte)(colour & 255)])]);
         Write(small, "IDAT", packed.ToArray());
         Write(small, "IEND", []);
         return small.ToArray();
@@ -64,7 +69,8 @@ internal static class SmallPng
         }
 
         Assert.True(head[8] == 8 && head[9] is 2 or 6 && head[12] == 0, "Not a picture as browsers write them.");
-        var (width, height, step) = (BinaryPrimitives.ReadInt32BigEndian(head), BinaryPrimitives.ReadInt32BigEndian(head[4..]), head[9] == 2 ? 3 : 4);
+        var (width, height, step) =
+            (BinaryPrimitives.ReadInt32BigEndian(head), BinaryPrimitives.ReadInt32BigEndian(head[4..]), head[9] == 2 ? 3 : 4);
         packed.Position = 0;
         using var inflate = new ZLibStream(packed, CompressionMode.Decompress);
         var (row, above) = (new byte[width * step], new byte[width * step]);
@@ -76,7 +82,8 @@ internal static class SmallPng
             for (var i = 0; i < row.Length; i++)
             {
                 var (left, up, corner) = (i < step ? 0 : row[i - step], above[i], i < step ? 0 : above[i - step]);
-                row[i] = unchecked((byte)(row[i] + filter switch { 0 => 0, 1 => left, 2 => up, 3 => (left + up) / 2, _ => Paeth(left, up, corner) }));
+                row[i] = unchecked((byte)(row[i]
+                    + filter switch { 0 => 0, 1 => left, 2 => up, 3 => (left + up) / 2, _ => Paeth(left, up, corner) }));
             }
 
             for (var x = 0; x < width; x++)
@@ -94,7 +101,9 @@ internal static class SmallPng
         return byLeft <= byUp && byLeft <= byCorner ? left : byUp <= byCorner ? up : corner;
     }
 
-    private static byte Nearest(int[] palette, int colour) => (byte)Array.IndexOf(palette, palette.MinBy(one => Apart(one >> 16, colour >> 16) + Apart((one >> 8) & 255, (colour >> 8) & 255) + Apart(one & 255, colour & 255)));
+    private static byte Nearest(int[] palette, int colour) =>
+        (byte)Array.IndexOf(palette, palette.MinBy(one => Apart(one >> 16, colour >> 16) + Apart((one >> 8) & 255, (colour >> 8) & 255)
+            + Apart(one & 255, colour & 255)));
 
     private static int Apart(int one, int other) => (one - other) * (one - other);
 

@@ -30,11 +30,15 @@ internal sealed class Visit : IAsyncDisposable
     /// <summary>Opens a window.</summary>
     public static async Task<Visit> Begin(IBrowserContext context, Uri desk)
     {
-        await context.AddInitScriptAsync("addEventListener('securitypolicyviolation', e => console.error(`policy: ${e.violatedDirective} ${e.blockedURI}`))");
+        await context.AddInitScriptAsync("addEventListener('securitypolicyviolation', e => console.error(`policy: ${e.violatedDirective} "
+            + "${e.blockedURI}`))");
         return new Visit(context, desk, await context.NewPageAsync());
     }
 
-    /// <summary>Goes to an address of the desk, and waits until all that the page asks for is there. Only the place on a page may differ; then there is no answer.</summary>
+    /// <summary>
+    /// Goes to an address of the desk, and waits until all that the page asks for is there. Only the place on a page may differ; then there
+    /// is no answer.
+    /// </summary>
     public async Task Go(string address, int status = 200)
     {
         if (status >= 400)
@@ -57,7 +61,8 @@ internal sealed class Visit : IAsyncDisposable
     public async Task Scale(int width, int height, int scale)
     {
         session ??= await context.NewCDPSessionAsync(Page);
-        await session.SendAsync("Emulation.setDeviceMetricsOverride", new Dictionary<string, object> { ["width"] = width, ["height"] = height, ["deviceScaleFactor"] = scale, ["mobile"] = false });
+        await session.SendAsync("Emulation.setDeviceMetricsOverride",
+            new Dictionary<string, object> { ["width"] = width, ["height"] = height, ["deviceScaleFactor"] = scale, ["mobile"] = false });
     }
 
     /// <summary>Ends the visit, and fails where a page did what none may.</summary>
@@ -71,12 +76,14 @@ internal sealed class Visit : IAsyncDisposable
 
     // Chromium shows a PDF with an extension and with resources of its own, which it carries in itself.
     private bool IsHere(string url) => new Uri(url) is var address
-        && (address.Scheme is "data" or "blob" or "about" or "chrome-extension" or "chrome" || Uri.Compare(address, desk, UriComponents.SchemeAndServer, UriFormat.Unescaped, StringComparison.Ordinal) == 0);
+        && (address.Scheme is "data" or "blob" or "about" or "chrome-extension" or "chrome"
+            || Uri.Compare(address, desk, UriComponents.SchemeAndServer, UriFormat.Unescaped, StringComparison.Ordinal) == 0);
 
     private void Told(IConsoleMessage message)
     {
         // Chromium logs the page itself, where it is answered with an error status on purpose.
-        var expected = refusals.Any(refusal => message.Location.StartsWith(refusal, StringComparison.Ordinal)) && message.Text.StartsWith("Failed to load resource", StringComparison.Ordinal);
+        var expected = refusals.Any(refusal => message.Location.StartsWith(refusal, StringComparison.Ordinal))
+            && message.Text.StartsWith("Failed to load resource", StringComparison.Ordinal);
         if (message.Type is "error" or "warning" && !expected)
             troubles.Enqueue($"{message.Type} at {message.Location}: {message.Text}");
     }

@@ -76,7 +76,8 @@ internal sealed class Walk
         }
 
         await Resize(visit, PhoneTests.Width, PhoneTests.Height, 1);
-        TooWide.AddRange([.. await Fit.Outside(page.Name, visit, PhoneTests.Width), .. (await visit.Lines(PhoneTests.TooSmall)).Select(told => $"{page.Name}: {told}")]);
+        TooWide.AddRange([.. await Fit.Outside(page.Name, visit, PhoneTests.Width),
+            .. (await visit.Lines(PhoneTests.TooSmall)).Select(told => $"{page.Name}: {told}")]);
         if (page.OnPhoneToo)
             Heavy.AddRange(await GuideTests.Picture("phone-" + page.Name, true, visit));
         await Resize(visit, Screen.Width, Screen.Height, 1);

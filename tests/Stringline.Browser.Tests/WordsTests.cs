@@ -46,12 +46,14 @@ public sealed partial class WordsTests(Chromium chromium)
     }
 
     private static IEnumerable<string> Bare(string text) => Day().Matches(text)
-        .Where(day => day.Groups[2].Value != LocalDatePattern.Iso.Parse(day.Groups[1].Value).Value.ToString("ddd", CultureInfo.InvariantCulture))
+        .Where(day =>
+            day.Groups[2].Value != LocalDatePattern.Iso.Parse(day.Groups[1].Value).Value.ToString("ddd", CultureInfo.InvariantCulture))
         .Select(day => text[Math.Max(0, day.Index - 60)..Math.Min(text.Length, day.Index + 40)].Replace('\n', ' '));
 
     [GeneratedRegex(@"(?<![\d-])(\d{4}-\d\d-\d\d)(?![\d-])(?: \((\w{3})\))?")]
     private static partial Regex Day();
 
-    [GeneratedRegex(@"(?<=[Aa]dd |[Ee]nter )[a-z]+(?:-[a-z]+)+|\b(?:work|claimant|contract|parties)\.[a-zA-Z]+|\b\w+\[\d+\]|\b[a-z]+(?:-[a-z]+)*\.(?:last-day|first-day|next-day|day)\b|\b[a-z]+[a-z]*[A-Z][a-z]+[A-Z]?\w*\b")]
+    [GeneratedRegex(
+        @"(?<=[Aa]dd |[Ee]nter )[a-z]+(?:-[a-z]+)+|\b(?:work|claimant|contract|parties)\.[a-zA-Z]+|\b\w+\[\d+\]|\b[a-z]+(?:-[a-z]+)*\.(?:last-day|first-day|next-day|day)\b|\b[a-z]+[a-z]*[A-Z][a-z]+[A-Z]?\w*\b")]
     private static partial Regex ProgramWord();
 }

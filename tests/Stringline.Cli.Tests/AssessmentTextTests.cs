@@ -95,9 +95,11 @@ public sealed class AssessmentTextTests
     [Fact]
     public void An_amount_that_nobody_can_know_yet_is_never_shown_as_nothing()
     {
-        var page = Of(new JobBuilder().Role(ClaimantRole.Subcontractor).Price(412_000m).Furnished("2026-04-01").Paid("2026-06-30", 180_000m).Notice("2026-04-02"));
+        var page = Of(new JobBuilder().Role(ClaimantRole.Subcontractor).Price(412_000m).Furnished("2026-04-01").Paid("2026-06-30", 180_000m)
+            .Notice("2026-04-02"));
         Assert.Contains("Demand                                               not known\n", page, StringComparison.Ordinal);
-        Assert.DoesNotContain(page.Split('\n'), line => line.StartsWith("Amount of the claim", StringComparison.Ordinal) && line.Contains('$', StringComparison.Ordinal));
+        Assert.DoesNotContain(page.Split('\n'), line => line.StartsWith("Amount of the claim", StringComparison.Ordinal)
+            && line.Contains('$', StringComparison.Ordinal));
     }
 
     // The look-back to 10 September cuts the span in two: the first table shows both ends of what may be claimed.
@@ -105,7 +107,8 @@ public sealed class AssessmentTextTests
     public void An_amount_in_doubt_shows_its_band_in_the_first_table_and_under_the_demand()
     {
         var page = Of(new JobBuilder().Furnished("2025-09-01", 3_000m, until: "2025-09-20").Notice("2025-09-30"));
-        Assert.Contains(page.Split('\n'), line => line.StartsWith("Amount of the claim", StringComparison.Ordinal) && line.EndsWith("$0.00 to $3,000.00", StringComparison.Ordinal));
+        Assert.Contains(page.Split('\n'), line => line.StartsWith("Amount of the claim", StringComparison.Ordinal)
+            && line.EndsWith("$0.00 to $3,000.00", StringComparison.Ordinal));
         Assert.Contains("On the readings that are open: $0.00 to $3,000.00.\n", page, StringComparison.Ordinal);
     }
 
@@ -115,7 +118,8 @@ public sealed class AssessmentTextTests
     [InlineData(WorkKind.Federal, ClaimantRole.Supplier, "\nDemand on the federal bond ")]
     [InlineData(WorkKind.Private, ClaimantRole.Supplier, "\nDemand  ")]
     public void The_sum_is_named_by_the_remedy_it_is_asked_by(WorkKind kind, ClaimantRole role, string title) =>
-        Assert.Contains(title, Of(new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Work(w => w with { Kind = kind })
+        Assert.Contains(title,
+            Of(new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Work(w => w with { Kind = kind })
             .Furnished("2025-09-01", 3_000m).Notice("2025-09-03")), StringComparison.Ordinal);
 
     private static string Of(JobBuilder job) => AssessmentText.Of(UseCases.Assess(job.Build(), new LocalDate(2026, 7, 1)));

@@ -77,7 +77,8 @@ public sealed class CountyCommandTests : IDisposable
             ],
         };
         var findings = System.Text.Json.JsonDocument.Parse(Assess(job, "--json", asOf: "2026-01-05")).RootElement.GetProperty("findings");
-        Assert.Equal(actBy, findings.EnumerateArray().Single(f => f.GetProperty("id").GetString() == "claim-of-lien.last-day").GetProperty("actBy").GetString());
+        Assert.Equal(actBy, findings.EnumerateArray().Single(f => f.GetProperty("id").GetString() == "claim-of-lien.last-day")
+            .GetProperty("actBy").GetString());
     }
 
     private static JobFile At(string county, string zip, string? city)
@@ -108,7 +109,8 @@ public sealed class CountyCommandTests : IDisposable
         return file;
     }
 
-    private void Run(string[] args) => Assert.True(new CommandLine(output, errors, SystemClock.Instance).Run(args) == CommandLine.Done, errors.ToString());
+    private void Run(string[] args) =>
+        Assert.True(new CommandLine(output, errors, SystemClock.Instance).Run(args) == CommandLine.Done, errors.ToString());
 
     private static string Squeezed(string text) => string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
 }

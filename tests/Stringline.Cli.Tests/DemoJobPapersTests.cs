@@ -24,13 +24,15 @@ public sealed class DemoJobPapersTests
         // A supplier on a commercial job.
         ("alder-court", "2026-02-18", ["preliminary-notice"]),
         ("alder-court", "2026-03-20", ["proof-of-notice", "certified-mail-sheet", "waiver-8132", "waiver-8134"]),
-        ("alder-court", "2026-06-22", ["claim", "notice-of-completion", "stop-payment-notice", "payment-demand", "waiver-8136", "waiver-8138"]),
+        ("alder-court", "2026-06-22", ["claim", "notice-of-completion", "stop-payment-notice", "payment-demand", "waiver-8136",
+            "waiver-8138"]),
 
         // A drywall contractor on a condominium with fourteen owners.
         ("tamarind-wharf", "2026-02-17", ["preliminary-notice"]),
         ("tamarind-wharf", "2026-02-20", ["proof-of-notice", "certified-mail-sheet"]),
         ("tamarind-wharf", "2026-04-10", ["waiver-8132", "waiver-8134"]),
-        ("tamarind-wharf", "2026-06-18", ["claim", "notice-of-completion", "stop-payment-notice", "payment-demand", "waiver-8136", "waiver-8138"]),
+        ("tamarind-wharf", "2026-06-18", ["claim", "notice-of-completion", "stop-payment-notice", "payment-demand", "waiver-8136",
+            "waiver-8138"]),
         ("tamarind-wharf", "2026-08-17", ["stop-payment-release"]),
 
         // A direct contractor on an owner-occupied house.
@@ -44,7 +46,8 @@ public sealed class DemoJobPapersTests
         // An equipment lessor on a school.
         ("cottonwood-school", "2026-03-04", ["public-preliminary-notice"]),
         ("cottonwood-school", "2026-03-23", ["proof-of-notice", "waiver-8132", "waiver-8134"]),
-        ("cottonwood-school", "2026-06-15", ["public-stop-payment-notice", "public-bond-notice", "payment-demand", "waiver-8136", "waiver-8138"]),
+        ("cottonwood-school", "2026-06-15", ["public-stop-payment-notice", "public-bond-notice", "payment-demand", "waiver-8136",
+            "waiver-8138"]),
 
         // A landscape designer whose garden was never begun.
         ("thistlebank-garden", "2026-05-15", ["design-lien-demand", "payment-demand"]),
@@ -85,7 +88,8 @@ public sealed class DemoJobPapersTests
         if (Kept is null)
             return;
         foreach (var printed in made.Files)
-            File.WriteAllBytes(Path.Combine(Directory.CreateDirectory(Kept).FullName, $"{job}--{paper}--{printed.Name}"), printed.Bytes.ToArray());
+            File.WriteAllBytes(Path.Combine(Directory.CreateDirectory(Kept).FullName, $"{job}--{paper}--{printed.Name}"),
+                printed.Bytes.ToArray());
     }
 
     public static TheoryData<string, string> Claims() =>
@@ -99,7 +103,8 @@ public sealed class DemoJobPapersTests
     public void The_counter_sheet_of_a_demo_job_has_two_pages_wherever_most_or_nothing_was_read(string job, string asOf)
     {
         var day = LocalDatePattern.Iso.Parse(asOf).Value;
-        foreach (var county in Counties.All.OrderByDescending(c => RecorderTable.For(c, day).Facts.Sum(f => f.Value.Length)).Take(8).Append("Glenn"))
+        foreach (var county in Counties.All.OrderByDescending(c => RecorderTable.For(c, day).Facts.Sum(f => f.Value.Length)).Take(8)
+            .Append("Glenn"))
         {
             var file = Read(job);
             file = file with { Work = file.Work with { Site = file.Work.Site with { County = county } } };
@@ -118,7 +123,8 @@ public sealed class DemoJobPapersTests
             [
                 "security-demand", // none is a large project
                 "dispute-claim", "conference-demand", "disputed-portion", "claim-request", // on none is a claim in dispute
-                "action-notice", "release-affidavit", "counteraffidavit", // on none is there a suit or an affidavit over a stop payment notice
+                // on none is there a suit or an affidavit over a stop payment notice
+                "action-notice", "release-affidavit", "counteraffidavit",
                 "bond-notice", // no private job has a payment bond
                 "converted-claim", "design-lien-release", // the garden is never begun, and its designer not paid
                 "release-demand", // the owner of none waits for a release
@@ -134,7 +140,8 @@ public sealed class DemoJobPapersTests
 
     [Fact]
     public void Every_demo_file_has_its_papers() => Assert.Equal(
-        Directory.GetFiles(Repository.Path("data/demo"), "*.json").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal),
+        Directory.GetFiles(Repository.Path("data/demo"), "*.json").Select(f => Path.GetFileNameWithoutExtension(f))
+            .Order(StringComparer.Ordinal),
         Fitting.Select(f => f.Job).Distinct().Order(StringComparer.Ordinal));
 
     /// <summary>Each paper of a claim with many owners names every one of them (Gov. Code § 27288.1(a)).</summary>
@@ -143,10 +150,12 @@ public sealed class DemoJobPapersTests
     {
         var file = Read("tamarind-wharf");
         Assert.Equal(14, file.In(PartyCapacity.Owner).Count);
-        var made = Assert.IsType<PacketOutcome.Made>(PaperMaker.Make("claim", file, UseCases.Assess(file, new LocalDate(2026, 6, 18)), PaperOptions.None));
+        var made = Assert.IsType<PacketOutcome.Made>(PaperMaker.Make("claim", file, UseCases.Assess(file, new LocalDate(2026, 6, 18)),
+            PaperOptions.None));
         using var pdf = UglyToad.PdfPig.PdfDocument.Open(made.Files[0].Bytes.ToArray());
         var text = string.Concat(pdf.GetPages().SelectMany(p => p.Letters).Select(l => l.Value).Where(l => l.Trim().Length > 0));
-        Assert.All(file.In(PartyCapacity.Owner), o => Assert.Contains(o.Name.Replace(" ", "", StringComparison.Ordinal), text, StringComparison.Ordinal));
+        Assert.All(file.In(PartyCapacity.Owner), o =>
+            Assert.Contains(o.Name.Replace(" ", "", StringComparison.Ordinal), text, StringComparison.Ordinal));
     }
 
     private static JobFile Read(string job) => JobFileReader.ReadFile(Repository.Path($"data/demo/{job}.json")) switch
@@ -164,9 +173,11 @@ public sealed class DemoJobPapersTests
         "waiver-8138" => new PaperOptions { PaymentCleared = day.PlusDays(-1) },
         "payment-demand" => new PaperOptions { Day = day.PlusDays(14) },
         "stop-work-notice" => new PaperOptions { Day = new LocalDate(2026, 3, 12) },
-        "notice-of-completion" => new PaperOptions { Words = "Fee simple", Day = file.Entries.OfType<Completed>().Select(c => c.On.Latest).OfType<LocalDate>().LastOrDefault(day) },
+        "notice-of-completion" => new PaperOptions { Words = "Fee simple", Day = file.Entries.OfType<Completed>().Select(c => c.On.Latest)
+            .OfType<LocalDate>().LastOrDefault(day) },
         "partial-release" => new PaperOptions { Amount = 10_000m },
-        "notice-of-credit" => new PaperOptions { Until = day.PlusDays(120), Words = "The balance is due on October 29, 2026, without interest." },
+        "notice-of-credit" =>
+            new PaperOptions { Until = day.PlusDays(120), Words = "The balance is due on October 29, 2026, without interest." },
         "public-preliminary-notice" => new PaperOptions { Amount = 36_000m },
         "public-bond-notice" => new PaperOptions { Number = "SH-20871" },
         _ => PaperOptions.None,

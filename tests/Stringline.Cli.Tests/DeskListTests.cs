@@ -33,7 +33,8 @@ public sealed class DeskListTests : IDisposable
         using var browser = new HttpClient { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
         await browser.GetStringAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
         foreach (var name in (string[])["desk.csv", "desk.xlsx"])
-            File.WriteAllBytes(At(name), await browser.GetByteArrayAsync(new Uri(name, UriKind.Relative), TestContext.Current.CancellationToken));
+            File.WriteAllBytes(At(name),
+                await browser.GetByteArrayAsync(new Uri(name, UriKind.Relative), TestContext.Current.CancellationToken));
         await desk.StopAsync(TestContext.Current.CancellationToken);
 
         using var errors = new StringWriter();
@@ -53,7 +54,8 @@ public sealed class DeskListTests : IDisposable
 
     // What stands in the cells for a person: a workbook keeps dollars as a number, a CSV file as a text with two places.
     private List<string[]> Rows(string name) =>
-        [.. new SheetFile(At(name)).Rows().Select(row => row.Cells.Select(Words).Reverse().SkipWhile(cell => cell.Length == 0).Reverse().ToArray())];
+        [.. new SheetFile(At(name)).Rows()
+            .Select(row => row.Cells.Select(Words).Reverse().SkipWhile(cell => cell.Length == 0).Reverse().ToArray())];
 
     private static string Words(Cell cell) => cell.Kind == CellKind.Text && decimal.TryParse(cell.ToString(), out var dollars)
         ? Cell.Of(dollars).ToString() : cell.ToString();

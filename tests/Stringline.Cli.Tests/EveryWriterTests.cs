@@ -26,8 +26,10 @@ public sealed class EveryWriterTests : IDisposable
     /// <summary>Texts that a job may hold, each of which means something to a spreadsheet, to XML or to a calendar.</summary>
     private static readonly string[] Hostile =
     [
-        "=1+1", "+1+1", "-1+1", "@SUM(A1)", "=cmd|' /C calc'!A0", "=HYPERLINK(\"http://x.example\",\"a\")", "\u200D=1+1", "＝1+1", "＋1", "－1+2", "＠A1", "'=1+1", "''=1+1",
-        "'plain", "-5", "'-5", "+1-916-555-0100", "=", "-", "=\"a\"", "a,b;c\"d", "\"quoted\"", "<b>&amp;]]>", "\\n\\,\\;", "BEGIN:VEVENT", "x;VALUE=DATE:y", "José e\u0301", "دانش\u200Cآموز",
+        "=1+1", "+1+1", "-1+1", "@SUM(A1)", "=cmd|' /C calc'!A0", "=HYPERLINK(\"http://x.example\",\"a\")", "\u200D=1+1", "＝1+1", "＋1",
+            "－1+2", "＠A1", "'=1+1", "''=1+1",
+        "'plain", "-5", "'-5", "+1-916-555-0100", "=", "-", "=\"a\"", "a,b;c\"d", "\"quoted\"", "<b>&amp;]]>", "\\n\\,\\;", "BEGIN:VEVENT",
+            "x;VALUE=DATE:y", "José e\u0301", "دانش\u200Cآموز",
         "👩\u200D🌾 Farms", new string('é', 120), "DDE(\"x\")", "%0A%0D", "#REF!", "{=1}", "=é,\"",
     ];
 
@@ -53,10 +55,12 @@ public sealed class EveryWriterTests : IDisposable
     public void Every_writer_in_the_sources_is_fed_here_and_none_writes_by_itself()
     {
         string[] signs = ["CsvLine.Of(", "WriteXlsxAsync(", "Spreadsheet.CreateNew", "CalendarText.Write(", "BEGIN:VCALENDAR"];
-        string[] own = ["new CsvWriter", ".WriteField(", "string.Join(',',", "string.Join(\",\",", "string.Join(\";\",", "string.Join('\\t',"];
+        string[] own =
+            ["new CsvWriter", ".WriteField(", "string.Join(',',", "string.Join(\",\",", "string.Join(\";\",", "string.Join('\\t',"];
         var root = Repository.Path("src");
         var found = new List<string>();
-        foreach (var file in Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories).Where(file => !file.Contains("/obj/", StringComparison.Ordinal)))
+        foreach (var file in Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
+            .Where(file => !file.Contains("/obj/", StringComparison.Ordinal)))
         {
             var text = File.ReadAllText(file);
             if (!file.Contains("Stringline.Law", StringComparison.Ordinal) && !file.Contains("Stringline.Papers", StringComparison.Ordinal))
@@ -108,7 +112,8 @@ public sealed class EveryWriterTests : IDisposable
     [Attack("formulas and other grammars in what is written")]
     public void The_refused_rows_of_an_import()
     {
-        string[] import = ["--store", At("office"), "--new", "--as", "invoices", "--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", AsOf];
+        string[] import = ["--store", At("office"), "--new", "--as", "invoices", "--claimant", "Marlpit Lumber Co.", "--role", "supplier",
+            "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", AsOf];
         File.WriteAllText(At("in.csv"), "job number,customer,invoice number,invoice date,amount,\"=note\"\r\n"
             + string.Concat(Hostile.Select(text => CsvOf(NoJoiner(text), text, text, "no day", "5.00", text))));
         Assert.Equal(CommandLine.Refused, Status(["import", At("in.csv"), .. import]));
@@ -118,10 +123,12 @@ public sealed class EveryWriterTests : IDisposable
         Assert.Contains("'=note", refused[0]);
 
         // Mended and imported again, the cells are what they were: the customers' names, the numbers of the invoices.
-        File.WriteAllText(At("mended.csv"), File.ReadAllText(At("in.refused.csv")).Replace("no day", "2026-05-04", StringComparison.Ordinal));
+        File.WriteAllText(At("mended.csv"), File.ReadAllText(At("in.refused.csv"))
+            .Replace("no day", "2026-05-04", StringComparison.Ordinal));
         Assert.Equal(CommandLine.Done, Status(["import", At("mended.csv"), .. import]));
         using var journal = Journals.Open(At("office"), SystemClock.Instance);
-        Assert.Equal(Hostile.Select(NoJoiner).Distinct().Order(StringComparer.Ordinal), journal.Tips().Select(tip => tip.Key).Order(StringComparer.Ordinal));
+        Assert.Equal(Hostile.Select(NoJoiner).Distinct().Order(StringComparer.Ordinal), journal.Tips().Select(tip => tip.Key)
+            .Order(StringComparer.Ordinal));
         Assert.All(journal.ReadAll(JobsToRead.All), job => Assert.Contains(job.Job.Parties, party => NoJoiner(party.Name) == job.Tip.Key));
         AttackAttribute.Tried(Hostile.Length);
     }
@@ -135,7 +142,8 @@ public sealed class EveryWriterTests : IDisposable
         Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out"), "--as-of", AsOf);
         MustHold(StrictReading.Csv(File.ReadAllBytes(Path.Combine(At("out"), "refused.csv"))), "job", Hostile.Select(text => text.Trim()));
         File.Copy(Repository.Path("data/demo/alder-court.json"), At("=evil.json"));
-        File.WriteAllText(At("jobs.csv"), "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again\r\n=evil.json,8132,2026-03-20,12000.50,X,,,,26430.50,\r\n");
+        File.WriteAllText(At("jobs.csv"),
+            "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again\r\n=evil.json,8132,2026-03-20,12000.50,X,,,,26430.50,\r\n");
         Assert.Equal(CommandLine.Done, Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out2"), "--as-of", AsOf));
         Assert.Equal(CommandLine.Done, Status("packet", "waiver", "--jobs", At("jobs.csv"), "--out", At("out2"), "--as-of", AsOf));
         MustHold(StrictReading.Csv(File.ReadAllBytes(Path.Combine(At("out2"), "made.csv"))), "job", ["=evil.json"]);
@@ -149,7 +157,8 @@ public sealed class EveryWriterTests : IDisposable
         Filled().Dispose();
         var desk = DeskHost.Build(new DeskOptions(At("office"), 0) { AsOf = new LocalDate(2026, 6, 22) }, SystemClock.Instance);
         await using var closing = desk;
-        new Portfolio(desk.Services.GetRequiredService<IJournal>()).RefreshStale(new LocalDate(2026, 6, 22), 2, stop: TestContext.Current.CancellationToken);
+        new Portfolio(desk.Services.GetRequiredService<IJournal>()).RefreshStale(new LocalDate(2026, 6, 22), 2,
+            stop: TestContext.Current.CancellationToken);
         await desk.StartAsync(TestContext.Current.CancellationToken);
         using var browser = new HttpClient { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
         await browser.GetStringAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
@@ -167,7 +176,8 @@ public sealed class EveryWriterTests : IDisposable
     [Fact]
     public async Task No_forbidden_sign_reaches_a_workbook_or_a_calendar()
     {
-        string[] forbidden = ["\uFFFE", "\uFFFF", "\u0000", "\u0001", "\u0008", "\u000B", "\u001F", "\uFDD0", "\uFDEF", "\U0001FFFE", "\U0010FFFF", "\uD800", "\uDC00", "\uDC00\uD800"];
+        string[] forbidden = ["\uFFFE", "\uFFFF", "\u0000", "\u0001", "\u0008", "\u000B", "\u001F", "\uFDD0", "\uFDEF", "\U0001FFFE",
+            "\U0010FFFF", "\uD800", "\uDC00", "\uDC00\uD800"];
         foreach (var sign in forbidden)
         {
             var text = $"=a{sign}b";
@@ -185,12 +195,14 @@ public sealed class EveryWriterTests : IDisposable
     {
         var journal = Journals.Open(At("office"), SystemClock.Instance, OpenStore.OrMakeOnWriting);
         Assert.Empty(journal.PutMany(Hostile.Select((text, i) => new KeyedJob(Key(text, i), Job(text))), "ana").Faults);
-        byte[] picture = [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52, .. new byte[17], 0, 0, 0, 0, 0x49, 0x45, 0x4E, 0x44, 0xAE, 0x42, 0x60, 0x82];
+        byte[] picture = [0x89, 0x50, 0x4E, 0x47, 0x0D, 0x0A, 0x1A, 0x0A, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52, .. new byte[17], 0, 0, 0, 0,
+            0x49, 0x45, 0x4E, 0x44, 0xAE, 0x42, 0x60, 0x82];
         foreach (var tip in journal.Tips().ToList())
         {
             var taken = Assert.IsType<ProofResult.Taken>(Proof.Of(PaperName(tip.Name), picture));
             var entry = new Credited { Index = 0, Amount = 1m, On = DayFact.On(new LocalDate(2026, 5, 5)), Text = tip.Name };
-            Assert.IsType<AppendOutcome.Appended>(journal.Append(tip.Id, tip.Sequence, [new JobChange.Happened(entry) { Proofs = [taken.Proof] }], "ana"));
+            Assert.IsType<AppendOutcome.Appended>(
+                journal.Append(tip.Id, tip.Sequence, [new JobChange.Happened(entry) { Proofs = [taken.Proof] }], "ana"));
         }
 
         return journal;
@@ -199,7 +211,8 @@ public sealed class EveryWriterTests : IDisposable
     private static string Key(string text, int place) => string.Create(CultureInfo.InvariantCulture, $"{NoJoiner(text)} {place}");
 
     // Keys and the names of papers take no format character at all.
-    private static string NoJoiner(string text) => text.Replace("\u200D", "", StringComparison.Ordinal).Replace("\u200C", "", StringComparison.Ordinal);
+    private static string NoJoiner(string text) =>
+        text.Replace("\u200D", "", StringComparison.Ordinal).Replace("\u200C", "", StringComparison.Ordinal);
 
     // Of a path the last part is the name of a paper.
     private static string PaperName(string text) => NoJoiner(text).Replace('/', '-').Replace('\\', '-') + ".png";
@@ -207,10 +220,13 @@ public sealed class EveryWriterTests : IDisposable
     private static JobFile Job(string text)
     {
         var job = Assert.IsType<JobFileResult.Read>(JobFileReader.ReadFile(Repository.Path("data/demo/alder-court.json"))).Job;
-        return job with { Name = text, Parties = [.. job.Parties.Select(party => party with { Name = text })], Claimant = job.Claimant with { Signer = new Signer(text, text) } };
+        return job with { Name = text, Parties = [.. job.Parties.Select(party => party with { Name = text })], Claimant =
+            job.Claimant with { Signer = new Signer(text, text) } };
     }
 
-    private static string CsvOf(params string[] cells) => string.Join(',', cells.Select(cell => $"\"{(cell.StartsWith('\'') ? CsvLine.Guarded(cell) : cell).Replace("\"", "\"\"", StringComparison.Ordinal)}\"")) + "\r\n";
+    private static string CsvOf(params string[] cells) =>
+        string.Join(',', cells.Select(cell =>
+            $"\"{(cell.StartsWith('\'') ? CsvLine.Guarded(cell) : cell).Replace("\"", "\"\"", StringComparison.Ordinal)}\"")) + "\r\n";
 
     private static void MustHold(List<string[]> records, string head, IEnumerable<string> texts)
     {

@@ -10,9 +10,9 @@ using Stringline.Testing;
 namespace Stringline.Cli.Tests;
 
 /// <summary>
-/// One byte of a store's file is changed, anywhere. Whatever then shows something else anywhere, in the list, the calendar, the files, the search,
-/// the settings or a job, is found by a check or refused at the door; nothing but a plain refusal comes out; and what is only derived is mended.
-/// <c>bench/tamper</c> runs it a thousand times.
+/// One byte of a store's file is changed, anywhere. Whatever then shows something else anywhere, in the list, the calendar, the files, the
+/// search, the settings or a job, is found by a check or refused at the door; nothing but a plain refusal comes out; and what is only
+/// derived is mended. <c>bench/tamper</c> runs it a thousand times.
 /// </summary>
 [Slow(Slow.Fuzz)]
 public sealed class FileTamperTests : IDisposable
@@ -32,7 +32,8 @@ public sealed class FileTamperTests : IDisposable
         var sound = At(file, "sound");
         var shown = Shown(sound);
         Assert.True(Check(sound) is { IsWhole: true });
-        var seed = Environment.GetEnvironmentVariable("STRINGLINE_SEED") is { } given ? int.Parse(given, CultureInfo.InvariantCulture) : Random.Shared.Next();
+        var seed = Environment.GetEnvironmentVariable("STRINGLINE_SEED") is { } given
+            ? int.Parse(given, CultureInfo.InvariantCulture) : Random.Shared.Next();
         var random = new Random(seed);
         int changed = 0, refused = 0, harmless = 0, mended = 0, warned = 0;
         var faults = new List<string>();
@@ -51,7 +52,8 @@ public sealed class FileTamperTests : IDisposable
                     throw new InvalidOperationException("Not found. " + Difference(shown, now));
                 _ = now != shown ? changed++ : found ? warned++ : harmless++;
                 refused += report is null ? 1 : 0;
-                if (report is { IsWhole: false, JournalIsWhole: true } && report.Broken.All(link => link.Part == StorePart.Derived) && Mended(store))
+                if (report is { IsWhole: false, JournalIsWhole: true } && report.Broken.All(link => link.Part == StorePart.Derived)
+                    && Mended(store))
                 {
                     mended++;
                     if (Shown(store) is var after && after != shown)
@@ -67,8 +69,10 @@ public sealed class FileTamperTests : IDisposable
         }
 
         TestContext.Current.TestOutputHelper!.WriteLine(
-            $"{Tries} bytes of {file.Length}: {changed} changed what is shown, all of them found, {refused} of them at the door; {harmless} changed nothing and were not told, "
-            + $"{warned} were told though nothing shown changed; {mended} were mended by assessing anew; {faults.Count} faults. Seed {seed}.");
+            $"{Tries} bytes of {file.Length}: {changed} changed what is shown, all of them found, {refused} of them at the "
+                + $"door; {harmless} changed nothing and were not told, "
+            + $"{warned} were told though nothing shown changed; {mended} were mended by assessing "
+            + $"anew; {faults.Count} faults. Seed {seed}.");
         Assert.True(faults.Count == 0, string.Join("\n\n", faults));
         AttackAttribute.Tried(Tries);
     }
@@ -80,7 +84,8 @@ public sealed class FileTamperTests : IDisposable
         {
             Assert.Empty(journal.PutMany(DemoJobs.Of(Today), "demo").Faults);
             var job = journal.Read(1)!;
-            var proof = Assert.IsType<ProofResult.Taken>(Proof.Of("receipt.pdf", Encoding.ASCII.GetBytes("%PDF-1.7\n% article 7019\ntrailer << >>\n%%EOF\n"))).Proof;
+            var proof = Assert.IsType<ProofResult.Taken>(
+                Proof.Of("receipt.pdf", Encoding.ASCII.GetBytes("%PDF-1.7\n% article 7019\ntrailer << >>\n%%EOF\n"))).Proof;
             Assert.IsType<AppendOutcome.Appended>(journal.Append(1, job.Tip.Sequence, [new JobChange.Proved(2, [proof])], "ana"));
             Assert.True(journal.WriteSettings(null, (OfficeSettings.Default with { Name = "Yolo Block & Stone" }).Document()));
             new Portfolio(journal).RefreshStale(Today, 1);
@@ -144,11 +149,13 @@ public sealed class FileTamperTests : IDisposable
             Part(text, () => Lines(text, journal.StepTotals(StepFilter.None, [Today, Today.PlusDays(6), Today.PlusDays(30)])));
             Part(text, () => Lines(text, journal.Watches(StepFilter.None, Today.PlusDays(30))));
             Part(text, () => Lines(text, journal.Customers(Today, "", 1000)));
-            Part(text, () => Lines<string>(text, journal.Choices(100) is var choices ? [.. choices.Customers, .. choices.Counties, .. choices.Persons, .. choices.Remedies] : []));
+            Part(text, () => Lines<string>(text, journal.Choices(100) is var choices
+                ? [.. choices.Customers, .. choices.Counties, .. choices.Persons, .. choices.Remedies] : []));
             Part(text, () => Lines(text, journal.Desk(new DeskPage(1000)).Select(line =>
                 (line.Job, line.Assessed with { Findings = default }, Encoding.UTF8.GetString(line.Assessed.Findings.Span)))));
             Part(text, () => text.Append(OfficeSettings.Of(journal)).Append(OfficeSettings.Of(journal).Document()));
-            Part(text, () => Lines<object>(text, [journal.CountJobs(), journal.CountAssessed(Portfolio.Rules(OfficeSettings.Of(journal).Plan), Today)]));
+            Part(text, () =>
+                Lines<object>(text, [journal.CountJobs(), journal.CountAssessed(Portfolio.Rules(OfficeSettings.Of(journal).Plan), Today)]));
             for (var id = 1L; id <= 60; id++)
                 Part(text, () => Job(text, journal, id));
             foreach (var word in (string[])["court", "2026", "yard", "school", "inc", "a", "street", "inv", "9589"])
@@ -194,5 +201,6 @@ public sealed class FileTamperTests : IDisposable
 
     private static string Around(string text, int at) => text[Math.Max(0, Math.Min(at, text.Length) - 60)..Math.Min(text.Length, at + 60)];
 
-    private static Instant Noon() => Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
+    private static Instant Noon() =>
+        Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
 }

@@ -3,7 +3,9 @@ using Stringline.Testing;
 
 namespace Stringline.Cli.Tests;
 
-/// <summary>What is handed out is made of the packages whose content the committed lock files name, to the last bit (<c>eng/setup.sh</c>).</summary>
+/// <summary>
+/// What is handed out is made of the packages whose content the committed lock files name, to the last bit (<c>eng/setup.sh</c>).
+/// </summary>
 [Slow(Slow.Lasting)]
 public sealed class HandOutTests : IDisposable
 {
@@ -29,7 +31,8 @@ public sealed class HandOutTests : IDisposable
     [Attack("other content of a package than the lock file names")]
     public async Task A_package_that_the_lock_file_does_not_name_stops_it()
     {
-        var text = await File.ReadAllTextAsync(Repository.Path("src/Stringline.Cli/packages.lock.json"), TestContext.Current.CancellationToken);
+        var text = await File.ReadAllTextAsync(Repository.Path("src/Stringline.Cli/packages.lock.json"),
+            TestContext.Current.CancellationToken);
         var (status, told) = await Compare(text.Replace("\"Dapper\": {", "\"Dappler\": {", StringComparison.Ordinal));
         Assert.Equal(1, status);
         Assert.Contains("Dappler ", told, StringComparison.Ordinal);

@@ -38,7 +38,8 @@ public sealed class KillTests : IDisposable
         var (seal, other) = Prepare();
         string[] command = what switch
         {
-            "import" => ["import", Table(), "--store", Store, "--claimant", "Sierra Block Supply, Inc.", "--role", "supplier", "--customer-is", "subcontractor", "--county", "Yolo"],
+            "import" => ["import", Table(), "--store", Store, "--claimant", "Sierra Block Supply, Inc.", "--role", "supplier",
+                "--customer-is", "subcontractor", "--county", "Yolo"],
             "assess" => ["assess", "--all", "--anew", "--store", Store, "--as-of", "2026-06-22"],
             "backup" => ["store", "backup", "--store", Store, Path.Combine(folder, "new")],
             "restore" => ["store", "restore", "--replace", "--store", Store, Made],
@@ -57,7 +58,8 @@ public sealed class KillTests : IDisposable
             var now = Held(Store);
 
             // What is added anew has another moment each time, and so another seal: as many jobs and changes, whole, are all of it.
-            Assert.True(now.Seal == seal || now == after || (what == "import" && (now.Jobs, now.Changes) == (after.Jobs, after.Changes)), $"{what}, seed {seed}, kill {kill}: neither the store of before nor that of after");
+            Assert.True(now.Seal == seal || now == after || (what == "import" && (now.Jobs, now.Changes) == (after.Jobs, after.Changes)),
+                $"{what}, seed {seed}, kill {kill}: neither the store of before nor that of after");
             if (what == "backup" && File.Exists(Path.Combine(folder, "new")))
                 Assert.Equal(seal, SealOf(Path.Combine(folder, "new")));
         }
@@ -85,8 +87,10 @@ public sealed class KillTests : IDisposable
 
     private static async Task<bool> Kill(string[] command, double milliseconds)
     {
-        string[] tool = Tool.Published is { } published ? [published] : ["dotnet", Path.Combine(AppContext.BaseDirectory, "stringline.dll")];
-        var start = new ProcessStartInfo(tool[0], [.. tool[1..], .. command]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        string[] tool = Tool.Published is { } published
+            ? [published] : ["dotnet", Path.Combine(AppContext.BaseDirectory, "stringline.dll")];
+        var start = new ProcessStartInfo(tool[0], [.. tool[1..], .. command]) { RedirectStandardOutput =
+            true, RedirectStandardError = true };
         using var process = Process.Start(start)!;
         var ended = process.WaitForExitAsync();
         await Task.WhenAny(ended, Task.Delay(TimeSpan.FromMilliseconds(milliseconds)));
@@ -113,7 +117,8 @@ public sealed class KillTests : IDisposable
     {
         var path = Path.Combine(folder, "table.csv");
         File.WriteAllLines(path, ["job number,job name,customer,invoice number,invoice date,amount,address,city,zip,county",
-            .. Enumerable.Range(1, 60).Select(i => $"N{i},New job {i},Fennimore Framing,I{i},03/02/2026,100.00,{i} Main Street,Davis,95616,Yolo")]);
+            .. Enumerable.Range(1, 60)
+                .Select(i => $"N{i},New job {i},Fennimore Framing,I{i},03/02/2026,100.00,{i} Main Street,Davis,95616,Yolo")]);
         return path;
     }
 

@@ -59,7 +59,8 @@ public sealed class MoneyEntranceTests
     [Fact]
     public void The_command_line_reads_it_so() => Assert.All(Texts, text =>
     {
-        foreach (var (told, name) in (IEnumerable<(PaperInput, string)>)[(PaperInput.Amount, "--amount"), (PaperInput.Disputed, "--disputed")])
+        foreach (var (told, name) in (IEnumerable<(PaperInput, string)>)[(PaperInput.Amount, "--amount"),
+            (PaperInput.Disputed, "--disputed")])
         {
             var option = PaperOption.Of(told);
             var parsed = new System.CommandLine.RootCommand { option.Option }.Parse([name, text.Typed]);
@@ -83,7 +84,9 @@ public sealed class MoneyEntranceTests
         Assert.Equal(text.Dollars is null, faults.ContainsKey(nameof(NewJobForm.Price)));
     });
 
-    /// <summary>A cell of three decimals, the last a zero, is how accounting systems write cents; no person's text of the table is one.</summary>
+    /// <summary>
+    /// A cell of three decimals, the last a zero, is how accounting systems write cents; no person's text of the table is one.
+    /// </summary>
     [Fact]
     public void The_cell_of_a_table_reads_it_so() => Assert.All(Texts, text =>
     {

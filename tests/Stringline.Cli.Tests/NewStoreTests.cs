@@ -15,7 +15,8 @@ public sealed class NewStoreTests : IDisposable
     private const string Table = "Job No.,Customer,Inv #,Delivery Date,Amount\n";
     private const string Row = "114,Hobart Framing,INV-1,4/20/2026,100\n";
 
-    private static readonly string[] Claimant = ["--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo", "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
+    private static readonly string[] Claimant = ["--claimant", "Marlpit Lumber Co.", "--role", "supplier", "--county", "Yolo",
+        "--customer-is", "subcontractor", "--as-of", "2026-05-01"];
 
     private readonly string folder = Scratch.Folder();
 
@@ -23,9 +24,12 @@ public sealed class NewStoreTests : IDisposable
 
     public static TheoryData<string> EveryCommand =>
     [
-        "store add --store {0} {job}", "store check --store {0}", "store backup --store {0} {1}", "store restore --store {0} {1}", "store move --store {0} {1}",
-        "store export --store {0} --out {1}", "assess --all --store {0}", "list --store {0}", "calendar --store {0} --out {1}", "waterfall 114 --store {0}",
-        "days 114 --store {0}", "import {table} --store {0}", "import {table} --dry-run --store {0}", "desk --store {0} --no-browser --port 0",
+        "store add --store {0} {job}", "store check --store {0}", "store backup --store {0} {1}", "store restore --store {0} {1}",
+            "store move --store {0} {1}",
+        "store export --store {0} --out {1}", "assess --all --store {0}", "list --store {0}", "calendar --store {0} --out {1}",
+            "waterfall 114 --store {0}",
+        "days 114 --store {0}", "import {table} --store {0}", "import {table} --dry-run --store {0}",
+            "desk --store {0} --no-browser --port 0",
         "packet waiver --jobs {table} --out {1} --store {0}",
     ];
 
@@ -53,8 +57,10 @@ public sealed class NewStoreTests : IDisposable
         File.WriteAllText(At("invoices.csv"), Table + Row);
         string[] forms =
         [
-            $"postgres:Host=127.0.0.1;Port=1;Username=app;Password={Secret};Timeout=5", $"postgres:Host=db;Password={Secret};{Half};Timeout=3",
-            $"Postgres:Hast=db;Password={Secret}", $"postgresql://me:{Secret}@db/office", $"postgres:Host=db;Username=me Password={Secret}", $"Host=db;Password={Secret}",
+            $"postgres:Host=127.0.0.1;Port=1;Username=app;Password={Secret};Timeout=5",
+                $"postgres:Host=db;Password={Secret};{Half};Timeout=3",
+            $"Postgres:Hast=db;Password={Secret}", $"postgresql://me:{Secret}@db/office", $"postgres:Host=db;Username=me Password={Secret}",
+                $"Host=db;Password={Secret}",
         ];
         foreach (var form in forms)
         {
@@ -76,9 +82,11 @@ public sealed class NewStoreTests : IDisposable
     [Attack("password in messages, help, stack")]
     public async Task The_environment_s_address_is_neither_printed_by_the_help_nor_repeated_when_it_is_refused()
     {
-        foreach (var form in (string[])[$"postgres:Host=127.0.0.1;Port=1;Password={Secret};Timeout=5", $"postgresql://me:{Secret}@db/office", $"postgres:Host=db;Password={Secret};{Half};Timeout=3"])
+        foreach (var form in (string[])[$"postgres:Host=127.0.0.1;Port=1;Password={Secret};Timeout=5",
+            $"postgresql://me:{Secret}@db/office", $"postgres:Host=db;Password={Secret};{Half};Timeout=3"])
         {
-            foreach (var command in (string[])["list --help", "list", "import --help", "store check", "desk --no-browser --port 0", "assess --all"])
+            foreach (var command in (string[])["list --help", "list", "import --help", "store check", "desk --no-browser --port 0",
+                "assess --all"])
             {
                 var answer = await Tool.RunWith([("STRINGLINE_STORE", form)], command.Split(' '));
                 Hidden((answer.Status, answer.Output + answer.Errors));
@@ -96,7 +104,8 @@ public sealed class NewStoreTests : IDisposable
         var path = Path.Combine(folder, "new folder", "office.stringline");
         Assert.Equal(CommandLine.Refused, Run(command, path, "").Status);
         Assert.False(Directory.Exists(Path.GetDirectoryName(path)));
-        Assert.Equal((CommandLine.Done, ""), (Run(command + " --new", path, "") is { Status: 0 } ? (CommandLine.Done, "") : Run(command + " --new", path, "")));
+        Assert.Equal((CommandLine.Done, ""), (Run(command + " --new", path, "") is { Status: 0 }
+            ? (CommandLine.Done, "") : Run(command + " --new", path, "")));
         Assert.Equal(["office.stringline"], Directory.GetFileSystemEntries(Path.GetDirectoryName(path)!).Select(Path.GetFileName));
         Assert.Equal(CommandLine.Done, Run("store check --store {0}", path, "").Status);
         Assert.Equal(CommandLine.Done, Run(command, path, "").Status);
@@ -111,7 +120,8 @@ public sealed class NewStoreTests : IDisposable
         Assert.Equal(CommandLine.Refused, Run("import {table} --new --store {0}", At("office.stringline"), "").Status);
         File.WriteAllText(At("invoices.csv"), Table + Row);
         Assert.Equal(CommandLine.Done, Run("import {table} --new --dry-run --store {0}", At("office.stringline"), "").Status);
-        Assert.DoesNotContain(Directory.GetFileSystemEntries(folder), there => Path.GetFileName(there).StartsWith("office", StringComparison.Ordinal));
+        Assert.DoesNotContain(Directory.GetFileSystemEntries(folder), there =>
+            Path.GetFileName(there).StartsWith("office", StringComparison.Ordinal));
     }
 
     private (int Status, string Said) Run(string command, string first, string second)
@@ -124,7 +134,8 @@ public sealed class NewStoreTests : IDisposable
             .Replace("{half}", Half, StringComparison.Ordinal)
             .Replace("{table}", At("invoices.csv"), StringComparison.Ordinal)
             .Replace("{job}", Repository.Path("data/demo/alder-court.json"), StringComparison.Ordinal))];
-        var status = new CommandLine(output, errors, SystemClock.Instance).Run(command.StartsWith("import", StringComparison.Ordinal) ? [.. words, .. Claimant] : words);
+        var status = new CommandLine(output, errors, SystemClock.Instance).Run(command.StartsWith("import", StringComparison.Ordinal)
+            ? [.. words, .. Claimant] : words);
         return (status, Encoding.UTF8.GetString(output.ToArray()) + errors);
     }
 

@@ -45,7 +45,8 @@ public sealed class NothingWrittenOverTests : IDisposable
     [Attack("other content in the way")]
     public void Refused_rows_that_were_mended_are_kept_and_a_mapping_is_not_written_over()
     {
-        const string Import = "import {table} --store {store} --new --save-mapping {file} --claimant X --role supplier --county Yolo --customer-is subcontractor --as-of 2026-05-01";
+        const string Import = "import {table} --store {store} --new --save-mapping {file} --claimant X --role supplier --county Yolo "
+            + "--customer-is subcontractor --as-of 2026-05-01";
         File.WriteAllText(At("in.csv"), "Job No.,Customer,Inv #,Delivery Date,Amount\n114,Hobart Framing,INV-2,4/31/2026,5\n");
         File.WriteAllText(At("file"), Mine);
         File.WriteAllText(At("in.refused.csv"), Mine);
@@ -64,7 +65,8 @@ public sealed class NothingWrittenOverTests : IDisposable
     public void A_list_of_somebody_s_own_is_no_list_of_waivers(string name)
     {
         File.WriteAllText(At(name), Mine);
-        File.WriteAllText(At("in.csv"), "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again\nnobody.json,8132,2026-03-20,1,X,,,,,\n");
+        File.WriteAllText(At("in.csv"),
+            "job,form,through,amount,maker,payee,disputed,payment-cleared,releases,through-again\nnobody.json,8132,2026-03-20,1,X,,,,,\n");
         Assert.Equal(CommandLine.Refused, Run("packet waiver --jobs {table} --out {folder} --as-of 2026-06-22"));
         Assert.Equal(Mine, File.ReadAllText(At(name)));
     }

@@ -122,7 +122,8 @@ public sealed partial class OwnerOnlyTests : IDisposable
                 Assert.EndsWith("403", text, StringComparison.Ordinal);
 
                 // What it is refused is there: whoever knows the address gets it.
-                Assert.EndsWith("200", (await As(other, $"curl -s -L -c /dev/null -w '%{{http_code}}' '{address}'")).Text, StringComparison.Ordinal);
+                Assert.EndsWith("200", (await As(other, $"curl -s -L -c /dev/null -w '%{{http_code}}' '{address}'")).Text,
+                    StringComparison.Ordinal);
             });
         }
         finally

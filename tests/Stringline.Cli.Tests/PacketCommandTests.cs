@@ -69,7 +69,8 @@ public sealed class PacketCommandTests : IDisposable
         Assert.Equal(CommandLine.Done, Run("packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-22"));
         Assert.Equal(CommandLine.Done, Run("packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-23"));
         Assert.Equal(CommandLine.Done, Run("packet", "claim", Demo, "--out", folder, "--as-of", "2026-06-22", "--draft"));
-        Assert.Equal(CommandLine.Done, Run("packet", "claim", Repository.Path("data/demo/juniper-lane.json"), "--out", folder, "--as-of", "2026-06-22", "--draft"));
+        Assert.Equal(CommandLine.Done,
+            Run("packet", "claim", Repository.Path("data/demo/juniper-lane.json"), "--out", folder, "--as-of", "2026-06-22", "--draft"));
         Assert.Equal(8, Directory.GetFiles(folder).Length);
     }
 
@@ -92,7 +93,9 @@ public sealed class PacketCommandTests : IDisposable
     {
         var job = ((JobFileResult.Read)JobFileReader.ReadFile(Demo)).Job;
         var without = Path.Combine(root, "without.json");
-        File.WriteAllBytes(without, JobFileWriter.Write(job with { Entries = [.. job.Entries.Where(e => e is not NoticeGiven).Select((e, i) => e with { Index = i })] }));
+        File.WriteAllBytes(without,
+            JobFileWriter.Write(
+                job with { Entries = [.. job.Entries.Where(e => e is not NoticeGiven).Select((e, i) => e with { Index = i })] }));
         var folder = Path.Combine(root, "packet");
         Assert.Equal(CommandLine.Refused, Run("packet", "claim", without, "--out", folder, "--as-of", "2026-06-22"));
         Assert.Contains("reliminary notice", errors.ToString(), StringComparison.Ordinal);
@@ -103,7 +106,8 @@ public sealed class PacketCommandTests : IDisposable
         foreach (var paper in Directory.GetFiles(folder))
         {
             using var pdf = PdfDocument.Open(paper);
-            Assert.All(pdf.GetPages(), page => Assert.Contains("DRAFT", string.Concat(page.Letters.Select(l => l.Value)), StringComparison.Ordinal));
+            Assert.All(pdf.GetPages(), page =>
+                Assert.Contains("DRAFT", string.Concat(page.Letters.Select(l => l.Value)), StringComparison.Ordinal));
         }
     }
 

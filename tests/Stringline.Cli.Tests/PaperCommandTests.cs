@@ -51,9 +51,12 @@ public sealed class PaperCommandTests : IDisposable
     public void A_waiver_is_made_from_what_is_said_with_it()
     {
         var folder = Path.Combine(root, "waiver");
-        Assert.Equal(CommandLine.Done, Run("packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through", "2026-03-20", "--amount", "12000.00", "--maker", "Fennimore Framing, Inc.", "--releases", "26430.50"));
+        Assert.Equal(CommandLine.Done, Run("packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through",
+            "2026-03-20", "--amount", "12000.00", "--maker", "Fennimore Framing, Inc.", "--releases", "26430.50"));
         Assert.Contains("$26,430.50 is released. That is $14,430.50 more than the payment of $12,000.00.", Shown, StringComparison.Ordinal);
-        Assert.Equal(["alder-court-building-2_waiver-8132-instruction-sheet_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf", "alder-court-building-2_waiver-8132_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["alder-court-building-2_waiver-8132-instruction-sheet_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf",
+            "alder-court-building-2_waiver-8132_through-2026-03-20_fennimore-framing-inc_2026-05-06.pdf"], Directory.GetFiles(folder)
+                .Select(Path.GetFileName).Order());
         Assert.DoesNotContain("NOT GOOD", Shown, StringComparison.Ordinal);
         Assert.DoesNotContain("Check for the recorder", Shown, StringComparison.Ordinal);
     }
@@ -67,7 +70,9 @@ public sealed class PaperCommandTests : IDisposable
         Assert.False(Directory.Exists(folder));
     }
 
-    /// <summary>Released, paid and the difference are said, and that figure and a day to come are typed a second time, before it is made.</summary>
+    /// <summary>
+    /// Released, paid and the difference are said, and that figure and a day to come are typed a second time, before it is made.
+    /// </summary>
     [Theory]
     [InlineData("2026-03-20", "--releases", "$14,430.50 more than the payment")]
     [InlineData("2026-03-20", "--releases", "Typed was $23,884.76", "--releases", "23,884.76")]
@@ -76,7 +81,9 @@ public sealed class PaperCommandTests : IDisposable
     public void A_waiver_that_gives_away_more_than_is_meant_is_refused(string through, string where, string said, params string[] more)
     {
         var folder = Path.Combine(root, "waiver");
-        Assert.Equal(CommandLine.Refused, Run(["packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through", through, "--amount", "12000.00", "--maker", "X", .. more]));
+        Assert.Equal(CommandLine.Refused,
+            Run(["packet", "waiver-8132", Demo, "--out", folder, "--as-of", "2026-05-06", "--through", through, "--amount", "12000.00",
+                "--maker", "X", .. more]));
         Assert.Contains(where + ": ", errors.ToString(), StringComparison.Ordinal);
         Assert.Contains(said, errors.ToString(), StringComparison.Ordinal);
         Assert.False(Directory.Exists(folder));
@@ -107,7 +114,9 @@ public sealed class PaperCommandTests : IDisposable
     {
         var folder = Path.Combine(root, "notice");
         Assert.Equal(CommandLine.Done, Run("packet", "preliminary-notice", Demo, "--out", folder, "--as-of", "2026-02-12"));
-        Assert.Equal(["alder-court-building-2_preliminary-notice-instruction-sheet_2026-02-12.pdf", "alder-court-building-2_preliminary-notice_2026-02-12.pdf", "alder-court-building-2_proof-of-notice_2026-02-12.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["alder-court-building-2_preliminary-notice-instruction-sheet_2026-02-12.pdf",
+            "alder-court-building-2_preliminary-notice_2026-02-12.pdf", "alder-court-building-2_proof-of-notice_2026-02-12.pdf"],
+                Directory.GetFiles(folder).Select(Path.GetFileName).Order());
         Assert.Contains("Act by 2026-02-27", Shown, StringComparison.Ordinal);
     }
 
@@ -116,7 +125,9 @@ public sealed class PaperCommandTests : IDisposable
     {
         var folder = Path.Combine(root, "notice");
         Assert.Equal(CommandLine.Done, Run("packet", "stop-payment-notice", Demo, "--out", folder, "--as-of", "2026-06-22", "--to", "p1"));
-        Assert.Equal(["alder-court-building-2_stop-payment-notice-instruction-sheet_alder-court-two-llc_2026-06-22.pdf", "alder-court-building-2_stop-payment-notice_alder-court-two-llc_2026-06-22.pdf"], Directory.GetFiles(folder).Select(Path.GetFileName).Order());
+        Assert.Equal(["alder-court-building-2_stop-payment-notice-instruction-sheet_alder-court-two-llc_2026-06-22.pdf",
+            "alder-court-building-2_stop-payment-notice_alder-court-two-llc_2026-06-22.pdf"], Directory.GetFiles(folder)
+                .Select(Path.GetFileName).Order());
     }
 
     private int Run(params string[] args) => new CommandLine(output, errors, SystemClock.Instance).Run(args);

@@ -113,7 +113,8 @@ public sealed class ProcessTests : IDisposable
         var shipped = Directory.GetFiles(Repository.Path("data/demo"), "*.json");
         Assert.True(shipped.Length >= 5);
         Assert.Equal(0, answer.Status);
-        Assert.Equal(shipped.Select(s => Path.Combine(root, "demo", Path.GetFileName(s))).Order(StringComparer.Ordinal), answer.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));
+        Assert.Equal(shipped.Select(s => Path.Combine(root, "demo", Path.GetFileName(s))).Order(StringComparer.Ordinal),
+            answer.Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Order(StringComparer.Ordinal));
         Assert.All(shipped, s => Assert.Equal(File.ReadAllBytes(s), File.ReadAllBytes(Path.Combine(root, "demo", Path.GetFileName(s)))));
     }
 

@@ -17,7 +17,8 @@ public sealed class RefusalsAtTheDoorsTests
 {
     // Each piece looks like something that a door has words for.
     private const string Typed =
-        "\"add-on\" --through 2026-05-31, Inc. (work.commenced), \"paymentCleared\" of work.site.street; add furnishing-ended (see lien-right)";
+        "\"add-on\" --through 2026-05-31, Inc. (work.commenced), \"paymentCleared\" of work.site.street; add furnishing-ended (see "
+            + "lien-right)";
 
     private static readonly JobFile Job = Named(Typed);
 
@@ -48,7 +49,8 @@ public sealed class RefusalsAtTheDoorsTests
         Assert.Equal($"Say {PaperOption.Of(input).Option.Name}.", sentence.ToString());
         Assert.Equal($"Say “{PaperField.Of(new PaperAsk(input)).Name}”.", PageWords.Of(sentence));
         Assert.Equal($"Say {input.Word()}.", BatchWords.Of(sentence));
-        Assert.Equal("#field-" + input.Word(), FixLink.Of(new Refusal("any", Place.Of(input), sentence, sentence, ""), null!, null!)!.Address);
+        Assert.Equal("#field-" + input.Word(),
+            FixLink.Of(new Refusal("any", Place.Of(input), sentence, sentence, ""), null!, null!)!.Address);
     });
 
     [Fact]
@@ -76,13 +78,14 @@ public sealed class RefusalsAtTheDoorsTests
     }
 
     /// <summary>
-    /// No door looks for words in a sentence. What may: a folder's name is taken out of what the system says, file names and heads of a table
-    /// are brought into one form, and the faults of a job file have names in them that the reader puts there as text.
+    /// No door looks for words in a sentence. What may: a folder's name is taken out of what the system says, file names and heads of a
+    /// table are brought into one form, and the faults of a job file have names in them that the reader puts there as text.
     /// </summary>
     [Fact]
     public void No_door_searches_a_sentence()
     {
-        string[] doors = ["FixLink.cs", "PageWords.cs", "RefusalInWords.cs", "DeskWords.cs", "BatchWords.cs", "BatchReport.cs", "PlainWords.cs",
+        string[] doors =
+            ["FixLink.cs", "PageWords.cs", "RefusalInWords.cs", "DeskWords.cs", "BatchWords.cs", "BatchReport.cs", "PlainWords.cs",
             "GuideSheet.cs", "CounterSheet.cs", "Refusal.cs", "Place.cs", "Named.cs", "ImportSummary.cs", "SheetException.cs"];
         var files = Directory.EnumerateFiles(Repository.Path("src"), "*.cs", SearchOption.AllDirectories)
             .Where(file => doors.Contains(Path.GetFileName(file)) && !file.Contains("/obj/", StringComparison.Ordinal)).ToList();
@@ -92,10 +95,12 @@ public sealed class RefusalsAtTheDoorsTests
 
     private static JobFile Named(string owner)
     {
-        var job = Assert.IsType<Tables.JobFileResult.Read>(Tables.JobFileReader.ReadFile(Repository.Path("data/demo/alder-court.json"))).Job;
+        var job = Assert.IsType<Tables.JobFileResult.Read>(
+            Tables.JobFileReader.ReadFile(Repository.Path("data/demo/alder-court.json"))).Job;
         return job with
         {
-            Parties = [.. job.Parties.Select(party => party.Capacity == PartyCapacity.Owner ? party with { Name = owner, Address = null } : party)],
+            Parties = [.. job.Parties.Select(party => party.Capacity == PartyCapacity.Owner
+                ? party with { Name = owner, Address = null } : party)],
             Work = job.Work with { Permit = null },
         };
     }

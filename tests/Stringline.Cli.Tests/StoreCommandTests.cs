@@ -33,7 +33,8 @@ public sealed partial class StoreCommandTests : IDisposable
     {
         var missing = await Run("check");
         Assert.Equal((1, ""), (missing.Status, missing.Output));
-        Assert.Equal($"{At("office")}\n  is:        no such file\n  should be: the file of a store; a new one is made with --new\n", missing.Errors);
+        Assert.Equal($"{At("office")}\n  is:        no such file\n  should be: the file of a store; a new one is made with --new\n",
+            missing.Errors);
         File.WriteAllText(At("bad.json"), "{ }");
         var refused = await Run("add", "--new", At("bad.json"), Repository.Path("data/demo/alder-court.json"));
         Assert.Equal(1, refused.Status);
@@ -80,13 +81,15 @@ public sealed partial class StoreCommandTests : IDisposable
         Assert.Equal(1, check.Status);
         Assert.Contains("assess --all --anew", check.Errors, StringComparison.Ordinal);
         Assert.Contains("every change and paper", check.Errors, StringComparison.Ordinal);
-        Assert.Contains("But", (await Said("backup", At("while damaged"))).Replace("but:", "But", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("But", (await Said("backup", At("while damaged"))).Replace("but:", "But", StringComparison.Ordinal),
+            StringComparison.Ordinal);
         var again = await Tool.Run("list", "--store", At("office"), "--as-of", "2026-06-22");
         Assert.Equal(list.Output, again.Output);
         Assert.Contains("was made anew from the journal", again.Errors, StringComparison.Ordinal);
         Tamper("delete from search_texts");
         Assert.Equal(1, (await Run("check")).Status);
-        Assert.Contains("made anew", (await Tool.Run("assess", "--all", "--anew", "--store", At("office"), "--as-of", "2026-06-22")).Output, StringComparison.Ordinal);
+        Assert.Contains("made anew", (await Tool.Run("assess", "--all", "--anew", "--store", At("office"), "--as-of", "2026-06-22")).Output,
+            StringComparison.Ordinal);
         await Said("check");
         Assert.Equal(2, (await Tool.Run("assess", "--anew", Repository.Path("data/demo/alder-court.json"))).Status);
     }
@@ -121,7 +124,8 @@ public sealed partial class StoreCommandTests : IDisposable
         Directory.CreateDirectory(At("stringline-0123456789abcdef.part"));
         File.WriteAllText(Path.Combine(At("stringline-0123456789abcdef.part"), "in-work"), "");
         Assert.Contains("did not finish", await Said("check"), StringComparison.Ordinal);
-        Assert.Contains("did not finish: " + At("stringline-0123456789abcdef.part"), await Said("restore", "--replace", At("backup")), StringComparison.Ordinal);
+        Assert.Contains("did not finish: " + At("stringline-0123456789abcdef.part"), await Said("restore", "--replace", At("backup")),
+            StringComparison.Ordinal);
     }
 
     private void Tamper(string sql)
@@ -144,7 +148,8 @@ public sealed partial class StoreCommandTests : IDisposable
 
     private Task<Tool.Answer> Run(params string[] args) => Tool.Run(["store", args[0], "--store", At("office"), .. args[1..]]);
 
-    private static string Seal(string output) => SealLine().Match(output).Groups[1].Value is { Length: 64 } seal ? seal : throw new InvalidOperationException(output);
+    private static string Seal(string output) =>
+        SealLine().Match(output).Groups[1].Value is { Length: 64 } seal ? seal : throw new InvalidOperationException(output);
 
     [GeneratedRegex("seal +([0-9a-f]{64})")]
     private static partial Regex SealLine();

@@ -12,7 +12,9 @@ internal static class StrictReading
 {
     private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
-    /// <summary>The records of comma-separated text: lines end with CR LF, quotes stand around a whole cell, all records are equally long.</summary>
+    /// <summary>
+    /// The records of comma-separated text: lines end with CR LF, quotes stand around a whole cell, all records are equally long.
+    /// </summary>
     public static List<string[]> Csv(byte[] bytes)
     {
         var text = Utf8.GetString(bytes).TrimStart('\uFEFF');
@@ -80,7 +82,9 @@ internal static class StrictReading
         foreach (var part in zip.Entries)
         {
             using var stream = part.Open();
-            using var xml = XmlReader.Create(stream, new XmlReaderSettings { CheckCharacters = true, DtdProcessing = DtdProcessing.Prohibit, IgnoreWhitespace = false });
+            using var xml =
+                XmlReader.Create(stream,
+                    new XmlReaderSettings { CheckCharacters = true, DtdProcessing = DtdProcessing.Prohibit, IgnoreWhitespace = false });
             while (xml.Read())
             {
                 Assert.NotEqual("f", xml.LocalName);
@@ -95,7 +99,9 @@ internal static class StrictReading
         return texts;
     }
 
-    /// <summary>The values of one property of a calendar: lines end with CR LF and hold at most 75 octets, components are closed, escapes are known.</summary>
+    /// <summary>
+    /// The values of one property of a calendar: lines end with CR LF and hold at most 75 octets, components are closed, escapes are known.
+    /// </summary>
     public static List<string> Calendar(byte[] bytes, string property)
     {
         var values = new List<string>();
@@ -117,7 +123,8 @@ internal static class StrictReading
             if (name is "SUMMARY" or "DESCRIPTION" or "LOCATION" or "CATEGORIES")
                 Assert.DoesNotMatch(@"(?<!\\)(\\\\)*[;,]|(?<!\\)(\\\\)*\\[^\\;,n]", value);
             if (name == property)
-                values.Add(value.Replace("\\\\", "\u0001", StringComparison.Ordinal).Replace("\\n", "\n", StringComparison.Ordinal).Replace("\\", "", StringComparison.Ordinal).Replace('\u0001', '\\'));
+                values.Add(value.Replace("\\\\", "\u0001", StringComparison.Ordinal).Replace("\\n", "\n", StringComparison.Ordinal)
+                    .Replace("\\", "", StringComparison.Ordinal).Replace('\u0001', '\\'));
         }
 
         Assert.Empty(open);

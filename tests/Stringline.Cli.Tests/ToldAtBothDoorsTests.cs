@@ -67,7 +67,8 @@ public sealed class ToldAtBothDoorsTests
     public void Days_are_read_alike_at_both_doors(string typed, int? days)
     {
         var claim = PaperCatalogue.Find("dispute-claim")!;
-        Assert.Equal(days, PaperField.Of(new PaperAsk(PaperInput.ExtensionDays)).Take([typed], PaperOptions.None, out var fault).ExtensionDays);
+        Assert.Equal(days, PaperField.Of(new PaperAsk(PaperInput.ExtensionDays))
+            .Take([typed], PaperOptions.None, out var fault).ExtensionDays);
         Assert.Equal(days is null, fault is not null);
         var option = PaperOption.Of(PaperInput.ExtensionDays);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse(["--days", typed]);
@@ -96,7 +97,8 @@ public sealed class ToldAtBothDoorsTests
     public void What_a_waiver_releases_is_read_alike_at_both_doors(string typed, double? dollars)
     {
         var waiver = PaperCatalogue.Find("waiver-8132")!;
-        Assert.Equal((decimal?)dollars, PaperField.Of(new PaperAsk(PaperInput.Releases)).Take([typed], PaperOptions.None, out var fault).Releases);
+        Assert.Equal((decimal?)dollars, PaperField.Of(new PaperAsk(PaperInput.Releases))
+            .Take([typed], PaperOptions.None, out var fault).Releases);
         Assert.Equal(dollars is null, fault is not null);
         var option = PaperOption.Of(PaperInput.Releases);
         var parsed = new System.CommandLine.RootCommand { option.Option }.Parse([$"--releases={typed}"]);

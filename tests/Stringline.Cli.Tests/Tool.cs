@@ -4,11 +4,14 @@ using Stringline.Testing;
 
 namespace Stringline.Cli.Tests;
 
-/// <summary>The program as a process. <c>STRINGLINE_TOOL</c> names the published one; without it, the one built with the tests runs.</summary>
+/// <summary>
+/// The program as a process. <c>STRINGLINE_TOOL</c> names the published one; without it, the one built with the tests runs.
+/// </summary>
 internal static class Tool
 {
     /// <summary>The published program, or null.</summary>
-    public static string? Published => Environment.GetEnvironmentVariable("STRINGLINE_TOOL") is { Length: > 0 } path ? Repository.Path(path) : null;
+    public static string? Published =>
+        Environment.GetEnvironmentVariable("STRINGLINE_TOOL") is { Length: > 0 } path ? Repository.Path(path) : null;
 
     /// <summary>How a shell starts the program.</summary>
     public static string Command =>

@@ -37,7 +37,8 @@ public sealed class WaiverBatchTests : IDisposable
             "alder-court.json,8134,2026-03-20,11000.00,,,,2026-05-05" + ToMarch,
             "alder-court.json,8136,,10000.00,\"Fennimore Framing, Inc.\",Two Payees,450.25,,39055.50",
             "alder-court.json,8138,,,,,,2026-05-05" + All)));
-        Assert.Equal(["alder-court-8132-2026-03-20.pdf", "alder-court-8134-2026-03-20.pdf", "alder-court-8136.pdf", "alder-court-8138.pdf"], Pdfs);
+        Assert.Equal(["alder-court-8132-2026-03-20.pdf", "alder-court-8134-2026-03-20.pdf", "alder-court-8136.pdf", "alder-court-8138.pdf"],
+            Pdfs);
         Assert.Contains("12,000.50", TextOf(Pdfs[0]), StringComparison.Ordinal);
         Assert.Contains("March20,2026", TextOf(Pdfs[0]), StringComparison.Ordinal);
         Assert.Contains("11,000.00", TextOf(Pdfs[1]), StringComparison.Ordinal);
@@ -80,20 +81,25 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void What_a_batch_gives_away_is_said_by_job_and_in_sum_and_typed_first()
     {
-        string[] rows = ["alder-court.json,8132,2026-03-20,12000.50,X,,,", "alder-court.json,8134,2026-03-20,11000.00,,,,2026-05-05", "alder-court.json,8138,,,,,,2026-05-05"];
+        string[] rows = ["alder-court.json,8132,2026-03-20,12000.50,X,,,", "alder-court.json,8134,2026-03-20,11000.00,,,,2026-05-05",
+            "alder-court.json,8138,,,,,,2026-05-05"];
         Assert.Equal(CommandLine.Refused, Run(Sheet(rows)));
         Assert.Empty(Pdfs);
         Assert.Collection(
             Refused.Skip(1),
-            r => Assert.Contains("$26,430.50 is released. That is $14,430.00 more than the payment of $12,000.50.", r, StringComparison.Ordinal),
+            r => Assert.Contains("$26,430.50 is released. That is $14,430.00 more than the payment of $12,000.50.", r,
+                StringComparison.Ordinal),
             r => Assert.Contains("No cleared payment of that sum is in the journal.", r, StringComparison.Ordinal),
             r => Assert.Contains("releases 39505.75", r, StringComparison.Ordinal));
-        Assert.Contains("they would release $92,366.75, and $23,000.50 is paid: $69,366.25 more is released than is paid, over 3 papers. More than is paid for it may be released by 3.", Shown, StringComparison.Ordinal);
+        Assert.Contains("they would release $92,366.75, and $23,000.50 is paid: $69,366.25 more is released than is paid, over 3 papers. "
+            + "More than is paid for it may be released by 3.", Shown, StringComparison.Ordinal);
 
         Assert.Equal(CommandLine.Refused, Run(Sheet(rows[0] + ",26430.49", rows[1] + ToMarch, rows[2] + ",\"$39,505.75\"")));
         Assert.Contains("Typed was $26,430.49", Assert.Single(Refused.Skip(1)), StringComparison.Ordinal);
-        Assert.Contains("They release $65,936.25, and $11,000.00 is paid: $54,936.25 more is released than is paid, over 2 papers. More than is paid for it may be released by 2.", Shown, StringComparison.Ordinal);
-        Assert.Contains("they would release $26,430.50, and $12,000.50 is paid: $14,430.00 more is released than is paid, over 1 paper. More than is paid for it may be released by 1.", Shown, StringComparison.Ordinal);
+        Assert.Contains("They release $65,936.25, and $11,000.00 is paid: $54,936.25 more is released than is paid, over 2 papers. More "
+            + "than is paid for it may be released by 2.", Shown, StringComparison.Ordinal);
+        Assert.Contains("they would release $26,430.50, and $12,000.50 is paid: $14,430.00 more is released than is paid, over 1 paper. "
+            + "More than is paid for it may be released by 1.", Shown, StringComparison.Ordinal);
         var made = File.ReadAllLines(Path.Combine(Folder, WaiverLedger.FileName));
         Assert.EndsWith(",released,paid,released-less-paid", made[0], StringComparison.Ordinal);
         Assert.Contains(made, l => l.EndsWith(",26430.50,11000.00,15430.50", StringComparison.Ordinal));
@@ -103,7 +109,9 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_through_date_to_come_stands_twice_in_its_row()
     {
-        Assert.Equal(CommandLine.Refused, Run(Sheet("alder-court.json,8132,2026-05-07,39505.75,X,,,,", "alder-court.json,8132,2026-05-08,39505.75,X,,,,,2026-05-08", "alder-court.json,8136,,39505.75,X,,,,,2026-05-08")));
+        Assert.Equal(CommandLine.Refused,
+            Run(Sheet("alder-court.json,8132,2026-05-07,39505.75,X,,,,", "alder-court.json,8132,2026-05-08,39505.75,X,,,,,2026-05-08",
+                "alder-court.json,8136,,39505.75,X,,,,,2026-05-08")));
         Assert.Equal(["alder-court-8132-2026-05-08.pdf"], Pdfs);
         Assert.Collection(
             Refused.Skip(1),
@@ -114,14 +122,16 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_second_run_makes_only_what_is_missing_spoilt_or_changed()
     {
-        string[] rows = ["alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-22,12000.00,X,,," + ToMarch, "alder-court.json,8138,,,,,,2026-05-05" + All];
+        string[] rows = ["alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,,"
+            + ToMarch, "alder-court.json,8132,2026-03-22,12000.00,X,,," + ToMarch, "alder-court.json,8138,,,,,,2026-05-05" + All];
         Assert.Equal(CommandLine.Done, Run(Sheet(rows)));
         Assert.Equal(CommandLine.Done, Run(Sheet(rows)));
         Assert.Contains("0 made, 4 there already", Shown, StringComparison.Ordinal);
 
         var kept = File.GetLastWriteTimeUtc(Path.Combine(Folder, "alder-court-8138.pdf"));
         File.Delete(Path.Combine(Folder, "alder-court-8132-2026-03-20.pdf"));
-        File.WriteAllBytes(Path.Combine(Folder, "alder-court-8132-2026-03-21.pdf"), File.ReadAllBytes(Path.Combine(Folder, "alder-court-8132-2026-03-21.pdf"))[..^100]);
+        File.WriteAllBytes(Path.Combine(Folder, "alder-court-8132-2026-03-21.pdf"),
+            File.ReadAllBytes(Path.Combine(Folder, "alder-court-8132-2026-03-21.pdf"))[..^100]);
         rows[2] = "alder-court.json,8132,2026-03-22,12000.01,X,,," + ToMarch;
         File.WriteAllText(Path.Combine(Folder, ".stringline-left.pdf"), "left by a run that was killed");
         Assert.Equal(CommandLine.Done, Run(Sheet(rows)));
@@ -150,7 +160,8 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_file_of_the_same_name_that_no_run_made_is_not_written_over_unless_asked()
     {
-        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch);
+        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,,"
+            + ToMarch);
         Directory.CreateDirectory(Folder);
         var path = Path.Combine(Folder, "alder-court-8132-2026-03-20.pdf");
         File.WriteAllText(path, "signed and scanned");
@@ -165,7 +176,8 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_line_of_the_ledger_that_was_cut_off_spoils_no_other()
     {
-        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch);
+        var sheet = Sheet("alder-court.json,8132,2026-03-20,12000.00,X,,," + ToMarch, "alder-court.json,8132,2026-03-21,12000.00,X,,,"
+            + ToMarch);
         Assert.Equal(CommandLine.Done, Run(sheet));
         var ledger = Path.Combine(Folder, WaiverLedger.FileName);
         File.WriteAllText(ledger, File.ReadAllText(ledger)[..^20]);
@@ -179,8 +191,11 @@ public sealed class WaiverBatchTests : IDisposable
     public void Jobs_are_found_by_number_in_a_store()
     {
         var store = Path.Combine(root, "office.stringline");
-        Assert.Equal(CommandLine.Done, new CommandLine(output, errors, Clock()).Run(["store", "add", "--new", "--store", store, Repository.Path("data/demo/alder-court.json")]));
-        Assert.Equal(CommandLine.Refused, Run(Sheet("alder-court,8132,2026-03-20,12000.00,X,,," + ToMarch, "nobody,8132,2026-03-20,12000.00,X,,,"), "--store", store));
+        Assert.Equal(CommandLine.Done,
+            new CommandLine(output, errors, Clock())
+                .Run(["store", "add", "--new", "--store", store, Repository.Path("data/demo/alder-court.json")]));
+        Assert.Equal(CommandLine.Refused,
+            Run(Sheet("alder-court,8132,2026-03-20,12000.00,X,,," + ToMarch, "nobody,8132,2026-03-20,12000.00,X,,,"), "--store", store));
         Assert.Equal(["alder-court-8132-2026-03-20.pdf"], Pdfs);
         Assert.Contains("The store has no job 'nobody'.", Refused[1], StringComparison.Ordinal);
     }
@@ -211,7 +226,8 @@ public sealed class WaiverBatchTests : IDisposable
     [Fact]
     public void A_quotation_mark_that_is_never_closed_swallows_no_row_in_silence()
     {
-        var status = Run(Sheet("alder-court.json,8132,2026-03-20,12000.00,\"X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch));
+        var status =
+            Run(Sheet("alder-court.json,8132,2026-03-20,12000.00,\"X,,,", "alder-court.json,8132,2026-03-21,12000.00,X,,," + ToMarch));
         Assert.Equal(CommandLine.Refused, status);
         Assert.Empty(Pdfs);
         Assert.StartsWith("2,", Refused[1], StringComparison.Ordinal);
@@ -222,7 +238,8 @@ public sealed class WaiverBatchTests : IDisposable
     {
         var sheet = Path.Combine(root, "sheet.csv");
         Demo();
-        File.WriteAllText(sheet, "Form;Job;Exceptions;Payment cleared;Releases\r\n8138;alder-court.json;25.00;2026-05-05;39,480.75\r\n", new UTF8Encoding(true));
+        File.WriteAllText(sheet, "Form;Job;Exceptions;Payment cleared;Releases\r\n8138;alder-court.json;25.00;2026-05-05;39,480.75\r\n",
+            new UTF8Encoding(true));
         Assert.Equal(CommandLine.Done, Run(sheet));
         Assert.Equal(["alder-court-8138.pdf"], Pdfs);
     }
@@ -231,7 +248,8 @@ public sealed class WaiverBatchTests : IDisposable
     [Slow(Slow.Lasting)]
     public void Progress_off_a_terminal_is_a_line_at_each_tenth()
     {
-        Assert.Equal(CommandLine.Done, Run(Sheet([.. Enumerable.Range(1, 20).Select(i => $"alder-court.json,8132,2026-03-20,{i}.00,X,,,{ToMarch}")])));
+        Assert.Equal(CommandLine.Done,
+            Run(Sheet([.. Enumerable.Range(1, 20).Select(i => $"alder-court.json,8132,2026-03-20,{i}.00,X,,,{ToMarch}")])));
         var lines = errors.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.InRange(lines.Length, 9, 11);
         Assert.StartsWith("Waivers: 100 %", lines[^1], StringComparison.Ordinal);
@@ -252,7 +270,8 @@ public sealed class WaiverBatchTests : IDisposable
 
     private string Shown => Encoding.UTF8.GetString(output.ToArray());
 
-    private void Demo() => File.Copy(Repository.Path("data/demo/alder-court.json"), Path.Combine(root, "alder-court.json"), overwrite: true);
+    private void Demo() =>
+        File.Copy(Repository.Path("data/demo/alder-court.json"), Path.Combine(root, "alder-court.json"), overwrite: true);
 
     private string Sheet(params string[] rows)
     {
@@ -265,7 +284,8 @@ public sealed class WaiverBatchTests : IDisposable
     private int Run(string sheet, params string[] more)
     {
         (output, errors) = (new MemoryStream(), new StringWriter());
-        return new CommandLine(output, errors, Clock()).Run(["packet", "waiver", "--jobs", sheet, "--out", Folder, "--as-of", "2026-05-06", .. more]);
+        return new CommandLine(output, errors, Clock())
+            .Run(["packet", "waiver", "--jobs", sheet, "--out", Folder, "--as-of", "2026-05-06", .. more]);
     }
 
     private string TextOf(string pdf)

@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace Stringline.House.Tests;
 
-/// <summary>Money is decimal, to the cent. Floating point is for the geometry of a page and of a drawing, and never in the same method.</summary>
+/// <summary>
+/// Money is decimal, to the cent. Floating point is for the geometry of a page and of a drawing, and never in the same method.
+/// </summary>
 public sealed partial class NoFloatNearMoneyTests
 {
     private const BindingFlags Own =
@@ -14,7 +16,8 @@ public sealed partial class NoFloatNearMoneyTests
         || type.FullName.StartsWith("Stringline.Papers.Preflight.", StringComparison.Ordinal);
 
     private static IReadOnlyList<Type> Types { get; } =
-        [.. Projects.References.Keys.SelectMany(project => Assembly.LoadFrom(Projects.Assembly(project)).GetTypes()).Where(t => !IsGeometry(t))];
+        [.. Projects.References.Keys.SelectMany(project => Assembly.LoadFrom(Projects.Assembly(project)).GetTypes())
+            .Where(t => !IsGeometry(t))];
 
     [Fact]
     public void Nothing_named_for_money_is_floating_point()
@@ -50,6 +53,7 @@ public sealed partial class NoFloatNearMoneyTests
         return Nullable.GetUnderlyingType(type) ?? type;
     }
 
-    [GeneratedRegex("amount|price|money|dollar|fee(?!d)|cents|owed|paid|balance|retention|retained|penalty|interest", RegexOptions.IgnoreCase)]
+    [GeneratedRegex("amount|price|money|dollar|fee(?!d)|cents|owed|paid|balance|retention|retained|penalty|interest",
+        RegexOptions.IgnoreCase)]
     private static partial Regex Money();
 }

@@ -2,7 +2,9 @@ using System.Xml.Linq;
 
 namespace Stringline.House.Tests;
 
-/// <summary>What <c>Directory.Packages.props</c> pins is used, so that nobody has to keep the version of a package that nothing needs.</summary>
+/// <summary>
+/// What <c>Directory.Packages.props</c> pins is used, so that nobody has to keep the version of a package that nothing needs.
+/// </summary>
 public sealed class PinnedPackagesTests
 {
     [Fact]
@@ -11,7 +13,8 @@ public sealed class PinnedPackagesTests
         var pinned = Included(Repository.Path("Directory.Packages.props"), "PackageVersion").ToList();
         Assert.NotEmpty(pinned);
         Assert.Equal(pinned, pinned.Distinct(StringComparer.OrdinalIgnoreCase));
-        Assert.Empty(pinned.Except(Projects().SelectMany(project => Included(project, "PackageReference")), StringComparer.OrdinalIgnoreCase));
+        Assert.Empty(pinned.Except(Projects().SelectMany(project => Included(project, "PackageReference")),
+            StringComparer.OrdinalIgnoreCase));
     }
 
     private static IEnumerable<string> Projects() => new[] { "src", "tests", "bench", "eng" }

@@ -7,7 +7,8 @@ internal static class Projects
 {
     /// <summary>Each project by its name, such as <c>Law</c>, with those it refers to.</summary>
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> References { get; } = Files()
-        .ToDictionary(Name, file => (IReadOnlyList<string>)[.. Included(file, "ProjectReference").Select(Name).Order(StringComparer.Ordinal)]);
+        .ToDictionary(Name, file =>
+            (IReadOnlyList<string>)[.. Included(file, "ProjectReference").Select(Name).Order(StringComparer.Ordinal)]);
 
     /// <summary>Where the built assembly of a project is.</summary>
     public static string Assembly(string project)

@@ -3,14 +3,17 @@ using Stringline.Law.Facts;
 
 namespace Stringline.House.Tests;
 
-/// <summary>Sentences hold fields, entries and days as themselves: nobody takes them out of prose again, and no sentence holds their names as text.</summary>
+/// <summary>
+/// Sentences hold fields, entries and days as themselves: nobody takes them out of prose again, and no sentence holds their names as text.
+/// </summary>
 public sealed partial class SentencesTests
 {
     // Each reads what a person typed, a table, a page or an address, and no sentence of the law.
     private static readonly string[] ReadNoSentence =
     [
         // Readers of things that are no sentences.
-        "ParcelCount.cs", "RecorderFact.cs", "IndexNames.cs", "SocialSecurityNumber.cs", "CompletionSheet.cs", "CsvLine.cs", "WaitingTables.cs",
+        "ParcelCount.cs", "RecorderFact.cs", "IndexNames.cs", "SocialSecurityNumber.cs", "CompletionSheet.cs", "CsvLine.cs",
+            "WaitingTables.cs",
         "LawInWords.cs", "PrescribedText.cs", "StoreAddress.cs", "SqliteDatabase.cs", "SqliteGuards.cs", "KeptStores.cs", "PartFolder.cs",
         "Finish.cs",
         // Typography: where a line may break, and how a day is printed.
@@ -39,7 +42,9 @@ public sealed partial class SentencesTests
             from Match text in Text().Matches(Hole().Replace(line, ""))
             where text.Value.Contains(' ', StringComparison.Ordinal)
             from Match name in Name().Matches(text.Value)
-            where kinds.Contains(name.Groups[1].Value.Split('.')[0]) && (name.Groups[1].Value.Contains('-', StringComparison.Ordinal) || name.Groups[1].Value.Contains('.', StringComparison.Ordinal))
+            where kinds.Contains(name.Groups[1].Value.Split('.')[0])
+            && (name.Groups[1].Value.Contains('-', StringComparison.Ordinal)
+                || name.Groups[1].Value.Contains('.', StringComparison.Ordinal))
                 || Head().IsMatch(name.Groups[1].Value)
             select $"{Path.GetFileName(file)}: {text.Value}");
     }

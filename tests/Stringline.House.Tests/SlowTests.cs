@@ -36,7 +36,9 @@ public sealed class SlowTests
             File.ReadAllText(file).Contains("[assembly: Slow(Slow.Browser)]", StringComparison.Ordinal)));
     }
 
-    /// <summary>The marks stand in the sources of the tests that start a server or a program to be killed, which a run without them passes over.</summary>
+    /// <summary>
+    /// The marks stand in the sources of the tests that start a server or a program to be killed, which a run without them passes over.
+    /// </summary>
     [Theory]
     [InlineData("STRINGLINE_TEST_POSTGRES", "Must(Slow.PostgreSql)")]
     [InlineData("{bin}/initdb", "Must(Slow.PostgreSql)")]

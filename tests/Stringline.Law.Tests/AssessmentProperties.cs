@@ -26,8 +26,11 @@ public sealed class AssessmentProperties
     [InlineData(true)]
     [InlineData(false)]
     public void The_order_of_the_entries_carries_no_meaning(bool crowded) =>
-        Gen.Select((crowded ? LienJobGen.Crowded : Draw).Journal, Draw.AsOf).SelectMany(asked => Gen.Shuffle(asked.Item1.Entries.ToArray()), (asked, order) => (asked: (Job: asked.Item1, AsOf: asked.Item2), order)).Sample(
-            t => Assert.Equal(Of(t.asked.Job, t.asked.AsOf).Said(reasons: true), Of(t.asked.Job.Reordered(t.order), t.asked.AsOf).Said(reasons: true)),
+        Gen.Select((crowded ? LienJobGen.Crowded : Draw).Journal, Draw.AsOf)
+        .SelectMany(asked =>
+            Gen.Shuffle(asked.Item1.Entries.ToArray()), (asked, order) => (asked: (Job: asked.Item1, AsOf: asked.Item2), order)).Sample(
+            t => Assert.Equal(Of(t.asked.Job, t.asked.AsOf).Said(reasons: true), Of(t.asked.Job.Reordered(t.order), t.asked.AsOf)
+                .Said(reasons: true)),
             print: t => $"{Print(t.asked)}{Environment.NewLine}as {t.asked.Job.Reordered(t.order).Print()}", iter: Tries);
 
     [Fact]
@@ -87,7 +90,8 @@ public sealed class AssessmentProperties
                     Assert.All(finding.Questions, q => Reads(q.Text));
                 }
 
-                var reasons = assessment.Findings.SelectMany(f => f.Why).Concat(assessment.ClaimObstacles).Concat(assessment.Amount.Steps.Select(s => s.Why));
+                var reasons = assessment.Findings.SelectMany(f => f.Why).Concat(assessment.ClaimObstacles)
+                    .Concat(assessment.Amount.Steps.Select(s => s.Why));
                 Assert.All(reasons.Tree(), r => Reads(r.Text));
             },
             print: Print, iter: Tries);
@@ -96,7 +100,8 @@ public sealed class AssessmentProperties
     public void What_is_supposed_is_found_as_if_the_file_held_it() =>
         Gen.Select(Asked, Draw.Notice).Sample(
             (asked, more) => Assert.Equal(
-                Of(asked.Job.With(more), asked.AsOf).Said(reasons: true), Of(asked.Job, asked.AsOf).Supposing(more with { Index = asked.Job.Entries.Count }).Said(reasons: true)),
+                Of(asked.Job.With(more), asked.AsOf).Said(reasons: true), Of(asked.Job, asked.AsOf)
+                    .Supposing(more with { Index = asked.Job.Entries.Count }).Said(reasons: true)),
             print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Times.AtMost(300));
 
     private static void Reads(string text)
@@ -148,8 +153,10 @@ public sealed class AssessmentProperties
             {
                 var asOf = LocalDate.Max(asked.AsOf, first.PlusDays(more));
                 var exact = first.PlusDays(Math.Min(more, which));
-                LocalDate? With(DayFact on) => ActBy(asked.Job.With(new Completed { Index = 0, On = on, By = CompletionTheory.Actual, Contested = true }), asOf);
-                Assert.True(With(DayFact.On(exact)) is not { } planned || With(new DayFact.Between(first, first.PlusDays(more))) <= planned);
+                LocalDate? With(DayFact on) =>
+                    ActBy(asked.Job.With(new Completed { Index = 0, On = on, By = CompletionTheory.Actual, Contested = true }), asOf);
+                Assert.True(With(DayFact.On(exact)) is not { } planned
+                    || With(new DayFact.Between(first, first.PlusDays(more))) <= planned);
             },
             print: t => $"{Print(t.Item1)}{Environment.NewLine}{t.Item2} +{t.Item3}, {t.Item4}", iter: Tries);
 

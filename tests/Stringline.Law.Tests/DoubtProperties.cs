@@ -21,7 +21,8 @@ public sealed class DoubtProperties
         Gen.Const<Func<DayFact, Entry>>(on => new LaborCeased { Index = 0, On = on }),
         Gen.Const<Func<DayFact, Entry>>(on => new WorkWillNotCommence { Index = 0, On = on }),
         Gen.Const<Func<DayFact, Entry>>(on => new ReleaseBondRecorded { Index = 0, On = on }),
-        Gen.Select(Gen.Enum<OwnerNotice>(), Gen.OneOf((string?[])[null, null, "direct"]), (notice, contract) => (Func<DayFact, Entry>)(on => new OwnerRecorded { Index = 0, On = on, Notice = notice, ContractOf = contract })));
+        Gen.Select(Gen.Enum<OwnerNotice>(), Gen.OneOf((string?[])[null, null, "direct"]), (notice, contract) =>
+            (Func<DayFact, Entry>)(on => new OwnerRecorded { Index = 0, On = on, Notice = notice, ContractOf = contract })));
 
     // A claimant's own labor speaks against a stop of labor before it: there the exact day is doubted more than the span around it.
     private static bool MayContradictOwnLabor(JobFile job, Func<DayFact, Entry> entry) =>
@@ -31,7 +32,8 @@ public sealed class DoubtProperties
     // counts; a copy received before the recording, which is none of it; a second stop of labor inside the first.
     private static bool FitsWith(Entry doubtful, Entry other, JobFile job) => other switch
     {
-        ClaimRecorded claim => claim == job.All<ClaimRecorded>().First() && job.All<Furnished>().All(f => f.Until.Latest < claim.On.Earliest),
+        ClaimRecorded claim =>
+            claim == job.All<ClaimRecorded>().First() && job.All<Furnished>().All(f => f.Until.Latest < claim.On.Earliest),
         OwnerToldUs => false,
         LaborCeased => doubtful is not LaborCeased,
         _ => true,
@@ -45,7 +47,8 @@ public sealed class DoubtProperties
     [Proves("Civ. Code § 8460(b)")]
     [Proves("Civ. Code § 8312")]
     public void A_day_in_doubt_is_planned_on_as_early_and_lost_as_late_as_any_day_of_it() =>
-        Gen.Select(Draw.AnyWork, Doubtful, Draw.Day, Gen.Int[1, 40], Gen.Int[0, 40], Draw.AsOf).Where(t => !MayContradictOwnLabor(t.Item1, t.Item2)).Sample(
+        Gen.Select(Draw.AnyWork, Doubtful, Draw.Day, Gen.Int[1, 40], Gen.Int[0, 40], Draw.AsOf)
+        .Where(t => !MayContradictOwnLabor(t.Item1, t.Item2)).Sample(
             (drawn, entry, first, more, which, asked) =>
             {
                 var job = drawn.Reordered(drawn.Entries.Where(e => FitsWith(entry(new DayFact.Unknown()), e, drawn)));
@@ -56,13 +59,15 @@ public sealed class DoubtProperties
                 {
                     if (exact.Find(finding.Id) is not { } settled)
                         continue;
-                    // On public work the watch is kept for the bond notice, with its shorter time, only where the stop payment notice is gone:
-                    // two watches for different notices are not one day in doubt.
+                    // On public work the watch is kept for the bond notice, with its shorter time, only where the stop payment notice is
+                    // gone: two watches for different notices are not one day in doubt.
                     if (finding.Id == "index-watch.next-day" && !finding.Sections.SequenceEqual(settled.Sections))
                         continue;
-                    Assert.True(settled.ActBy is null || finding.ActBy <= settled.ActBy, $"{finding.Id}: plans on {finding.ActBy}, settled {settled.ActBy}");
+                    Assert.True(settled.ActBy is null || finding.ActBy <= settled.ActBy,
+                        $"{finding.Id}: plans on {finding.ActBy}, settled {settled.ActBy}");
                     // Not yet: on that day there is no claim that counts, or no notice, whose time could have run.
-                    Assert.True(finding.Standing != Standing.Lost || settled.Standing is Standing.Lost or Standing.NotYet, $"{finding.Id}: lost, settled {settled.Standing}");
+                    Assert.True(finding.Standing != Standing.Lost || settled.Standing is Standing.Lost or Standing.NotYet,
+                        $"{finding.Id}: lost, settled {settled.Standing}");
                 }
             },
             print: t => $"{t.Item6}: {t.Item2(new DayFact.Between(t.Item3, t.Item3.PlusDays(t.Item4)))} settled +{t.Item5} in {t.Item1.Work.Kind} {t.Item1.Work.PaymentBond} {t.Item1.Print()}", iter: Tries);

@@ -8,7 +8,8 @@ namespace Stringline.Law.Tests;
 public sealed class UnknownDayProperties
 {
     private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked = Gen.Frequency(
-        (1, Gen.Select(JobFileGen.Job, JobFileGen.Day)), (1, RemedyJobGen.Asked), (2, Gen.Select(LienJobGen.HalfAYear.AnyWork, LienJobGen.HalfAYear.AsOf)));
+        (1, Gen.Select(JobFileGen.Job, JobFileGen.Day)), (1, RemedyJobGen.Asked),
+            (2, Gen.Select(LienJobGen.HalfAYear.AnyWork, LienJobGen.HalfAYear.AsOf)));
 
     [Fact]
     public void The_day_of_an_entry_of_unknown_day_is_asked_for()
@@ -21,9 +22,11 @@ public sealed class UnknownDayProperties
                     return;
                 var at = place % asked.Job.Entries.Count;
                 var entry = asked.Job.Entries[at];
-                if (entry.Supersedes is not null || asked.Job.Entries.Any(e => entry.Id is not null && e.Supersedes == entry.Id) || entry is Withdrawn || entry.Learned > asked.AsOf)
+                if (entry.Supersedes is not null || asked.Job.Entries.Any(e => entry.Id is not null && e.Supersedes == entry.Id)
+                    || entry is Withdrawn || entry.Learned > asked.AsOf)
                     return;
-                var unknown = entry is Furnished work ? work with { On = new DayFact.Unknown(), Until = new DayFact.Unknown() } : entry with { On = new DayFact.Unknown() };
+                var unknown = entry is Furnished work
+                    ? work with { On = new DayFact.Unknown(), Until = new DayFact.Unknown() } : entry with { On = new DayFact.Unknown() };
                 var job = asked.Job with { Entries = [.. asked.Job.Entries.Select((e, i) => i == at ? unknown : e)] };
                 foreach (var finding in Assessment.Of(job, asked.AsOf, OpenDays.Statutory).Findings)
                 {

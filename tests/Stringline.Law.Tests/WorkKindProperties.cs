@@ -8,9 +8,9 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.Tests;
 
 /// <summary>
-/// Which sections an answer may cite, by the kind of work. Title 1 of Part 6 of Division 4 of the Civil Code (§§ 8000-8154) holds for all works of
-/// improvement, Title 2 (§§ 8160-8850) for private works only, Title 3 (§§ 9000-9566) and the Public Contract Code for public ones, and none of
-/// the Civil Code for federal ones.
+/// Which sections an answer may cite, by the kind of work. Title 1 of Part 6 of Division 4 of the Civil Code (§§ 8000-8154) holds for all
+/// works of improvement, Title 2 (§§ 8160-8850) for private works only, Title 3 (§§ 9000-9566) and the Public Contract Code for public
+/// ones, and none of the Civil Code for federal ones.
 /// </summary>
 public sealed partial class WorkKindProperties
 {
@@ -18,7 +18,8 @@ public sealed partial class WorkKindProperties
 
     private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked = Gen.Select(LienJobGen.HalfAYear.Private, LienJobGen.HalfAYear.AsOf);
 
-    private static Gen<(JobFile Job, LocalDate AsOf)> Of(WorkKind kind) => Asked.Select(asked => (LienJobGen.As(asked.Job, kind), asked.AsOf));
+    private static Gen<(JobFile Job, LocalDate AsOf)> Of(WorkKind kind) =>
+        Asked.Select(asked => (LienJobGen.As(asked.Job, kind), asked.AsOf));
 
     private static string Print((JobFile Job, LocalDate AsOf) asked) => $"{asked.AsOf}: {asked.Job.Work.Kind} {asked.Job.Print()}";
 
@@ -149,9 +150,12 @@ public sealed partial class WorkKindProperties
         ["release-bond"] = NoLien,
         ["design-lien"] = NoLien,
         ["property-bound"] = NoLien,
-        ["stop-payment-notice.owner"] = "-- on public work the entity is the only holder: its row is the last day itself (Civ. Code § 9354)",
-        ["lower-tier"] = "-- what a lower tier claims on the direct contractor's account is dealt with in Title 2 for liens and private funds",
-        ["debt.last-day"] = "-- a debt of a public entity follows the claims statutes (Gov. Code §§ 900 ff.) and the contract; toward a hirer the days are those of private work, and there is no row of them yet",
+        ["stop-payment-notice.owner"] =
+            "-- on public work the entity is the only holder: its row is the last day itself (Civ. Code § 9354)",
+        ["lower-tier"] =
+            "-- what a lower tier claims on the direct contractor's account is dealt with in Title 2 for liens and private funds",
+        ["debt.last-day"] = "-- a debt of a public entity follows the claims statutes (Gov. Code §§ 900 ff.) and the contract; toward a "
+            + "hirer the days are those of private work, and there is no row of them yet",
         ["owners-security"] = "-- no public entity gives security for payment: Civ. Code §§ 8700-8730 are of Title 2",
         ["retention.disputed-work"] = "-- Pub. Contract Code § 7107 knows no notice that disputed work is done",
         ["preliminary-notice.later-lender"] = "-- no construction lender holds money of a public work (Civ. Code § 9350)",
@@ -164,8 +168,10 @@ public sealed partial class WorkKindProperties
     };
 
     // What random files hardly meet together: a supplier that ordered the work, and a suit on a notice given in time.
-    private static JobBuilder Rare() => new JobBuilder().PublicWork().Party("yard", PartyCapacity.Supplier, madeToPlans: true).Role(ClaimantRole.Supplier, "yard").Furnished("2025-12-01", 1000m)
-        .Notice("2025-12-02", Manner.CertifiedMail, "city", "direct").Completed("2026-02-10", CompletionTheory.Acceptance).StopPaymentGiven("2026-02-16", 1000m, false, "city").ActionFiled("2026-03-16")
+    private static JobBuilder Rare() => new JobBuilder().PublicWork().Party("yard", PartyCapacity.Supplier, madeToPlans: true)
+        .Role(ClaimantRole.Supplier, "yard").Furnished("2025-12-01", 1000m)
+        .Notice("2025-12-02", Manner.CertifiedMail, "city", "direct").Completed("2026-02-10", CompletionTheory.Acceptance)
+        .StopPaymentGiven("2026-02-16", 1000m, false, "city").ActionFiled("2026-03-16")
         .PaymentBond(null).Bankrupt("surety", "2026-03-02");
 
     private const string NoLien = "-- no mechanics lien attaches to public work (Civ. Code § 9000)";
@@ -189,10 +195,13 @@ public sealed partial class WorkKindProperties
     public void Every_finding_of_private_work_has_a_public_twin_or_a_reason_why_there_is_none()
     {
         var without = new HashSet<string>(StringComparer.Ordinal);
-        Asked.Sample(asked => { lock (without) without.UnionWith(Assess(asked).Findings.Select(f => Numbered().Replace(f.Id, "")).Where(id => TwinOf(id) is null)); }, print: Print, iter: Tries);
+        Asked.Sample(
+            asked => { lock (without) without.UnionWith(Assess(asked).Findings.Select(f => Numbered().Replace(f.Id, ""))
+                .Where(id => TwinOf(id) is null)); }, print: Print, iter: Tries);
         Assert.True(without.Count == 0, string.Join(", ", without.Order(StringComparer.Ordinal)));
 
-        // And the twins are there: each is met on some public file, drawn from one fixed beginning so that a rare one is met in every run or in none.
+        // And the twins are there: each is met on some public file, drawn from one fixed beginning so that a rare one is met in every run
+        // or in none.
         var missing = Twins.Values.Where(twin => !twin.StartsWith("--", StringComparison.Ordinal)).ToHashSet();
         missing.ExceptWith(Rare().On("2026-04-01").Findings.Select(f => f.Id));
         var draw = new PCG(1, 20_260_101);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using CsCheck;
 using Stringline.Answers;
@@ -56,7 +57,8 @@ public sealed class BadTableTests(ITestOutputHelper output) : IDisposable
     [Attack("tables made bad: CSV, workbooks, their parts with right checksums, old workbooks")]
     public void A_bad_workbook_with_right_checksums_is_refused_in_words_or_read()
     {
-        var books = BookPart.Good.Select(part => BadFiles.Of([part[2..]], XmlWords).Select(bad => BookPart.Packed([.. part[..2], .. bad])!));
+        var books = BookPart.Good.Select(part =>
+            BadFiles.Of([part[2..]], XmlWords).Select(bad => BookPart.Packed([.. part[..2], .. bad])!));
         Try(Gen.OneOf([.. books]), "xlsx", LongRun.Of(40, all: 150));
     }
 
@@ -118,7 +120,7 @@ public sealed class BadTableTests(ITestOutputHelper output) : IDisposable
     private bool Answer(byte[] bytes, string ending)
     {
         using var desk = new Desk();
-        var path = Path.Combine(folder, FormattableString.Invariant($"{++made}.{ending}"));
+        var path = Path.Combine(folder, string.Create(CultureInfo.InvariantCulture, $"{++made}.{ending}"));
         File.WriteAllBytes(path, bytes);
         return Hang.Never(() => TableAnswer.Of(path, desk.Journal, isWritten: true));
     }

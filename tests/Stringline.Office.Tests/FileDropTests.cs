@@ -13,7 +13,9 @@ public sealed class FileDropTests : IDisposable
     public void A_folder_that_is_not_there_is_made_with_all_the_files()
     {
         var folder = Path.Combine(root, "a", "b");
-        var written = Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(FileDrop.WriteAll(folder, [File("1.txt", "one"), File("2.txt", "two")], replace: true));
+        var written =
+            Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(
+                FileDrop.WriteAll(folder, [File("1.txt", "one"), File("2.txt", "two")], replace: true));
         Assert.Equal([Path.Combine(folder, "1.txt"), Path.Combine(folder, "2.txt")], written.Value);
         Assert.Equal(["1.txt=one", "2.txt=two"], Content(folder));
         Assert.Equal(["b"], Names(Path.Combine(root, "a")));
@@ -24,7 +26,8 @@ public sealed class FileDropTests : IDisposable
     {
         Put("1.txt", "old");
         Put("other.txt", "kept");
-        Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(FileDrop.WriteAll(root, [File("1.txt", "new"), File("2.txt", "two")], replace: true));
+        Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(
+            FileDrop.WriteAll(root, [File("1.txt", "new"), File("2.txt", "two")], replace: true));
         Assert.Equal(["1.txt=new", "2.txt=two", "other.txt=kept"], Content(root));
     }
 
@@ -33,7 +36,9 @@ public sealed class FileDropTests : IDisposable
     {
         Put("1.txt", "old");
         Directory.CreateDirectory(Path.Combine(root, "2.txt"));
-        var refused = Assert.IsType<Outcome<IReadOnlyList<string>>.Refused>(FileDrop.WriteAll(root, [File("1.txt", "new"), File("2.txt", "two")], replace: true));
+        var refused =
+            Assert.IsType<Outcome<IReadOnlyList<string>>.Refused>(
+                FileDrop.WriteAll(root, [File("1.txt", "new"), File("2.txt", "two")], replace: true));
         Assert.StartsWith(root + " cannot be written to: ", Assert.Single(refused.Why), StringComparison.Ordinal);
         Assert.Equal(["1.txt=old"], Content(root));
         Assert.Equal(["1.txt", "2.txt"], Names(root));
@@ -43,7 +48,9 @@ public sealed class FileDropTests : IDisposable
     public void A_file_in_the_place_of_the_folder_is_refused_and_left_alone()
     {
         Put("folder", "a file");
-        var refused = Assert.IsType<Outcome<IReadOnlyList<string>>.Refused>(FileDrop.WriteAll(Path.Combine(root, "folder"), [File("1.txt", "new")], replace: true));
+        var refused =
+            Assert.IsType<Outcome<IReadOnlyList<string>>.Refused>(
+                FileDrop.WriteAll(Path.Combine(root, "folder"), [File("1.txt", "new")], replace: true));
         Assert.Contains("it is a file, not a folder", Assert.Single(refused.Why), StringComparison.Ordinal);
         Assert.Equal(["folder=a file"], Content(root));
     }
@@ -55,8 +62,10 @@ public sealed class FileDropTests : IDisposable
         Put("2.txt", "two");
         Put("3.txt", "olden");
         var refused = Assert.IsType<Outcome<IReadOnlyList<string>>.Refused>(
-            FileDrop.WriteAll(root, [File("0.txt", "zero"), File("1.txt", "new"), File("2.txt", "two"), File("3.txt", "older")], replace: false));
-        Assert.Equal([true, true, false], refused.Why.Select(why => why.Contains("is there already with other content", StringComparison.Ordinal)));
+            FileDrop.WriteAll(root, [File("0.txt", "zero"), File("1.txt", "new"), File("2.txt", "two"), File("3.txt", "older")],
+                replace: false));
+        Assert.Equal([true, true, false],
+            refused.Why.Select(why => why.Contains("is there already with other content", StringComparison.Ordinal)));
         Assert.StartsWith(Path.Combine(root, "1.txt"), refused.Why[0], StringComparison.Ordinal);
         Assert.Contains("--replace", refused.Why[0], StringComparison.Ordinal);
         Assert.StartsWith(Path.Combine(root, "3.txt"), refused.Why[1], StringComparison.Ordinal);
@@ -72,7 +81,9 @@ public sealed class FileDropTests : IDisposable
         Put("1.txt", "one");
         var path = Path.Combine(root, "1.txt");
         System.IO.File.SetLastWriteTimeUtc(path, new DateTime(2026, 1, 2, 3, 4, 5, DateTimeKind.Utc));
-        var written = Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(FileDrop.WriteAll(root, [File("1.txt", "one"), File("2.txt", "two")], replace));
+        var written =
+            Assert.IsType<Outcome<IReadOnlyList<string>>.Done>(
+                FileDrop.WriteAll(root, [File("1.txt", "one"), File("2.txt", "two")], replace));
         Assert.Equal([path, Path.Combine(root, "2.txt")], written.Value);
         Assert.Equal(new DateTime(2026, 1, 2, 3, 4, 5, DateTimeKind.Utc), System.IO.File.GetLastWriteTimeUtc(path));
         Assert.Equal(["1.txt", "2.txt"], Names(root));

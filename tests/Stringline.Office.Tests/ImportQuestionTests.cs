@@ -96,7 +96,8 @@ public sealed class ImportQuestionTests : IDisposable
     [Fact]
     public void A_payment_beside_the_number_of_its_invoice_is_directed_to_it()
     {
-        desk.Import(Request(Heads + "J-1;A;1 A St;Fresno;93720;Fresno;Tule;INV;88001;10/05/26;10/02/26;100\nJ-1;A;1 A St;Fresno;93720;Fresno;Tule;PMT;88001;10/25/26;;-60\n"));
+        desk.Import(Request(Heads + "J-1;A;1 A St;Fresno;93720;Fresno;Tule;INV;88001;10/05/26;10/02/26;100\nJ-1;A;1 A "
+            + "St;Fresno;93720;Fresno;Tule;PMT;88001;10/25/26;;-60\n"));
         Assert.Single(desk.Entries("J-1").OfType<Furnished>());
         Assert.Equal(("88001", 60m), Assert.Single(desk.Entries("J-1").OfType<Paid>()) is var paid ? (paid.Toward, paid.Amount) : default);
     }
@@ -118,7 +119,8 @@ public sealed class ImportQuestionTests : IDisposable
     [Fact]
     public void A_payment_with_the_other_sign_is_not_taken_for_a_second_payment()
     {
-        var text = Ledger + "J-2002;Piñon Court;9 Piñon Ct;Bakersfield;93301;Kern Co.;Dry Creek Joinery LLC;PMT;CK 1187 NSF;11/20/2026;;600.00\n";
+        var text = Ledger + "J-2002;Piñon Court;9 Piñon Ct;Bakersfield;93301;Kern Co.;Dry Creek Joinery LLC;PMT;CK 1187 "
+            + "NSF;11/20/2026;;600.00\n";
         var refused = desk.Import(Request(text)).Files[0].Refused.Single(row => row.Line == 8);
         Assert.Contains("A payment with a positive amount", refused.Why, StringComparison.Ordinal);
         Assert.Single(desk.Entries("J-2002").OfType<Paid>());

@@ -18,7 +18,9 @@ public sealed class InvoiceImportTests : IDisposable
     [Fact]
     public void A_plain_file_makes_jobs_and_entries()
     {
-        var report = desk.Import("invoices.csv", Plain + "114,Alder Court,Hobart Framing,INV-1,3/2/2026,\"1,234.50\",Studs\n114,Alder Court,Hobart Framing,INV-2,3/9/2026,80,\n115,Quay Lofts,Hobart Framing,INV-3,3/9/2026,70,Plates\n");
+        var report =
+            desk.Import("invoices.csv", Plain + "114,Alder Court,Hobart Framing,INV-1,3/2/2026,\"1,234.50\",Studs\n114,Alder Court,Hobart "
+                + "Framing,INV-2,3/9/2026,80,\n115,Quay Lofts,Hobart Framing,INV-3,3/9/2026,70,Plates\n");
         var file = Assert.Single(report.Files);
         Assert.Equal((4, 3, 0, 1), (file.Rows, file.New, file.Refused.Count, file.Ignored.Count));
         Assert.Equal(2, report.JobsAdded);
@@ -26,16 +28,19 @@ public sealed class InvoiceImportTests : IDisposable
         Assert.Equal("Alder Court", job.Name);
         Assert.Equal("Hobart Framing", job.Party(job.Claimant.HiredBy)!.Name);
         Assert.Equal(
-            new Furnished { Index = 0, On = DayFact.On(new LocalDate(2026, 3, 2)), Until = DayFact.On(new LocalDate(2026, 3, 2)), Amount = 1234.50m, Text = "Studs", Ref = "INV-1", Id = "invoice:INV-1" },
+            new Furnished { Index = 0, On = DayFact.On(new LocalDate(2026, 3, 2)), Until = DayFact.On(new LocalDate(2026, 3, 2)),
+                Amount = 1234.50m, Text = "Studs", Ref = "INV-1", Id = "invoice:INV-1" },
             job.Entries[0]);
     }
 
     [Fact]
     public void Telephone_and_email_of_the_people_are_taken_beside_their_addresses_and_kept_where_a_later_table_is_silent()
     {
-        const string Head = "Job No.,Customer,Customer Is,Customer Phone,Customer E-mail,Owner,Owner Address,Owner Telephone,Owner Email,GC,GC Phone,Lender,Lender Email,Inv #,Delivery Date,Amount\n";
+        const string Head = "Job No.,Customer,Customer Is,Customer Phone,Customer E-mail,Owner,Owner Address,Owner Telephone,Owner "
+            + "Email,GC,GC Phone,Lender,Lender Email,Inv #,Delivery Date,Amount\n";
         desk.Import("invoices.csv", Head
-            + "114,Hobart Framing,subcontractor,530 555 0101,office@hobart.example,Alder Court LLC,1 Alder Ct,530 555 0102,own@alder.example,Sawpit Builders,530 555 0103,Granger Slough Bank,loans@granger.example,INV-1,3/2/2026,10\n");
+            + "114,Hobart Framing,subcontractor,530 555 0101,office@hobart.example,Alder Court LLC,1 Alder Ct,530 555 "
+            + "0102,own@alder.example,Sawpit Builders,530 555 0103,Granger Slough Bank,loans@granger.example,INV-1,3/2/2026,10\n");
         var job = desk.Journal.Find("114")!.Job;
         Assert.Equal(
             [
@@ -45,7 +50,8 @@ public sealed class InvoiceImportTests : IDisposable
             job.Parties.Select(party => (party.Name, party.Telephone, party.Email)));
         Assert.Equal("1 Alder Ct", job.Parties[1].Address);
 
-        desk.Import("jobs.csv", "Job Number,Job Name,Customer,Owner,Owner Phone\n114,Alder Court,Hobart Framing,Alder Court LLC,530 555 0199\n");
+        desk.Import("jobs.csv", "Job Number,Job Name,Customer,Owner,Owner Phone\n114,Alder Court,Hobart Framing,Alder Court LLC,530 555 "
+            + "0199\n");
         job = desk.Journal.Find("114")!.Job;
         Assert.Equal(("530 555 0101", "office@hobart.example"), (job.Parties[0].Telephone, job.Parties[0].Email));
         Assert.Equal(("530 555 0199", "own@alder.example"), (job.Parties[1].Telephone, job.Parties[1].Email));
@@ -55,12 +61,14 @@ public sealed class InvoiceImportTests : IDisposable
     public void Blank_lines_totals_and_repeated_headers_are_counted_and_left_out()
     {
         var report = desk.Import("invoices.csv", "Receivables of Marlpit Lumber\n\n" + Plain
-            + "114,A,H,INV-1,3/2/2026,10,\n\n,,,,,,\n" + Plain + "114,A,H,INV-2,3/3/2026,20,\nTotal,,,,,30.00,\nJob 114 subtotal,,,,,30.00,\n,,,,Grand Total,30.00,\n");
+            + "114,A,H,INV-1,3/2/2026,10,\n\n,,,,,,\n" + Plain
+            + "114,A,H,INV-2,3/3/2026,20,\nTotal,,,,,30.00,\nJob 114 subtotal,,,,,30.00,\n,,,,Grand Total,30.00,\n");
         var file = Assert.Single(report.Files);
         Assert.Equal(11, file.Rows);
         Assert.Equal(2, file.New);
         Assert.Equal(3, file.Blank);
-        Assert.Equal(["above the headers", "the headers", "the headers again", "a totals row", "a totals row", "a totals row"], file.Ignored.Select(row => row.As));
+        Assert.Equal(["above the headers", "the headers", "the headers again", "a totals row", "a totals row", "a totals row"],
+            file.Ignored.Select(row => row.As));
         Assert.Empty(file.Refused);
         Assert.Equal(file.Rows, file.Accounted);
     }
@@ -78,7 +86,8 @@ public sealed class InvoiceImportTests : IDisposable
     [Fact]
     public void Refused_rows_lie_in_a_file_of_their_own_with_line_and_reason_and_can_be_mended()
     {
-        var path = desk.File("march.csv", Plain + "114,A,H,INV-1,13/45/2026,10,\n114,A,H,INV-2,3/3/2026,\"1,23\",\n114,A,H,INV-3,3/3/2026,5,ok\n,A,H,INV-4,3/3/2026,5,\n");
+        var path = desk.File("march.csv", Plain
+            + "114,A,H,INV-1,13/45/2026,10,\n114,A,H,INV-2,3/3/2026,\"1,23\",\n114,A,H,INV-3,3/3/2026,5,ok\n,A,H,INV-4,3/3/2026,5,\n");
         var report = desk.Import(Desk.Request(path));
         Assert.Equal([2, 3, 5], report.Files[0].Refused.Select(row => row.Line));
         var lines = File.ReadAllLines(Assert.Single(report.RefusedFiles));
@@ -88,7 +97,8 @@ public sealed class InvoiceImportTests : IDisposable
         Assert.Contains("it should be an amount such as", lines[2], StringComparison.Ordinal);
         Assert.EndsWith(".refused.csv", report.RefusedFiles[0], StringComparison.Ordinal);
 
-        File.WriteAllText(report.RefusedFiles[0], string.Join('\n', lines).Replace("13/45/2026", "3/2/2026", StringComparison.Ordinal).Replace(",\"1,23\",", ",123,", StringComparison.Ordinal));
+        File.WriteAllText(report.RefusedFiles[0], string.Join('\n', lines).Replace("13/45/2026", "3/2/2026", StringComparison.Ordinal)
+            .Replace(",\"1,23\",", ",123,", StringComparison.Ordinal));
         var again = desk.Import(Desk.Request(report.RefusedFiles[0]));
         Assert.Equal(2, again.Files[0].New);
         Assert.Equal(3, desk.Entries("114").Count);
@@ -124,7 +134,8 @@ public sealed class InvoiceImportTests : IDisposable
     [InlineData('|')]
     public void Other_marks_between_cells_are_seen(char mark)
     {
-        var text = "Job,Invoice,Date,Amount\n114,INV-1,3/2/2026,\"1,000.00\"\n".Replace("\"1,000.00\"", "1,000.00", StringComparison.Ordinal);
+        var text = "Job,Invoice,Date,Amount\n114,INV-1,3/2/2026,\"1,000.00\"\n".Replace("\"1,000.00\"", "1,000.00",
+            StringComparison.Ordinal);
         text = text.Replace("1,000.00", "1~000.00", StringComparison.Ordinal).Replace(',', mark).Replace('~', ',');
         var mapping = ColumnMapping.None with { Kind = TableKind.Invoices };
         Assert.Equal(1, desk.Import("a.txt", text, mapping).Files[0].New);
@@ -160,7 +171,8 @@ public sealed class InvoiceImportTests : IDisposable
         var path = desk.File("a.csv", Plain + "114,A,H,INV-1,3/2/2026,10,x\n");
         desk.Import(Desk.Request(path));
         var job = desk.Journal.Find("114")!;
-        var byHand = new Furnished { Index = 1, On = DayFact.On(new LocalDate(2026, 3, 5)), Until = DayFact.On(new LocalDate(2026, 3, 5)), Amount = 10m, Ref = "INV-1", Id = "hand", Supersedes = "invoice:INV-1" };
+        var byHand = new Furnished { Index = 1, On = DayFact.On(new LocalDate(2026, 3, 5)), Until = DayFact.On(new LocalDate(2026, 3, 5)),
+            Amount = 10m, Ref = "INV-1", Id = "hand", Supersedes = "invoice:INV-1" };
         Assert.IsType<AppendOutcome.Appended>(desk.Journal.Append(job.Tip.Id, job.Tip.Sequence, [new JobChange.Happened(byHand)], "ana"));
         Assert.Equal(1, desk.Import(Desk.Request(path)).Files[0].Unchanged);
         var other = desk.Import("b.csv", Plain + "114,A,H,INV-1,3/2/2026,11,x\n");
@@ -170,7 +182,8 @@ public sealed class InvoiceImportTests : IDisposable
     [Fact]
     public void The_same_invoice_twice_in_a_file_is_refused_the_second_time()
     {
-        var report = desk.Import("a.csv", Plain + "114,A,H,INV-1,3/2/2026,10,x\n115,B,H,INV-1,3/2/2026,10,x\n114,A,H,INV-1,3/2/2026,10,x\n");
+        var report =
+            desk.Import("a.csv", Plain + "114,A,H,INV-1,3/2/2026,10,x\n115,B,H,INV-1,3/2/2026,10,x\n114,A,H,INV-1,3/2/2026,10,x\n");
         Assert.Equal(2, report.Files[0].New);
         Assert.Contains("stands on line 2", Assert.Single(report.Files[0].Refused).Why, StringComparison.Ordinal);
     }
@@ -184,7 +197,8 @@ public sealed class InvoiceImportTests : IDisposable
         Assert.Contains("on line 3", report.Files[0].Refused[0].Why, StringComparison.Ordinal);
         var said = desk.Import("b.csv", Plain + rows, ColumnMapping.None with { Days = DayOrder.DayFirst });
         Assert.Empty(said.Files[0].Refused);
-        Assert.Equal(DayFact.On(new LocalDate(2026, 4, 3)), desk.Entries("114").OfType<Furnished>().First(entry => entry.Ref == "INV-1").On);
+        Assert.Equal(DayFact.On(new LocalDate(2026, 4, 3)), desk.Entries("114").OfType<Furnished>()
+            .First(entry => entry.Ref == "INV-1").On);
     }
 
     [Fact]
@@ -204,14 +218,17 @@ public sealed class InvoiceImportTests : IDisposable
         var mapping = new ColumnMapping
         {
             Kind = TableKind.Invoices,
-            Headers = new Dictionary<Column, string> { [Column.Job] = "Baustelle", [Column.Invoice] = "Beleg", [Column.Furnished] = "Tag", [Column.Amount] = "Summe" },
+            Headers = new Dictionary<Column, string> { [Column.Job] = "Baustelle", [Column.Invoice] = "Beleg", [Column.Furnished] = "Tag",
+                [Column.Amount] = "Summe" },
             Days = DayOrder.DayFirst,
             Sheet = "Blatt 1",
         };
         var read = MappingJson.Read(MappingJson.Write(mapping), "m.json");
         Assert.Equal(MappingJson.Write(mapping), MappingJson.Write(read));
         Assert.Equal(1, desk.Import("a.csv", "Baustelle,Beleg,Tag,Summe\n114,R-1,25.4.2026,10\n", read).Files[0].New);
-        Assert.Contains("a field that a mapping has not", Assert.Throws<SheetException>(() => MappingJson.Read("{\"format\":\"stringline-columns/1\",\"colums\":{}}"u8.ToArray(), "m.json")).Message, StringComparison.Ordinal);
+        Assert.Contains("a field that a mapping has not",
+            Assert.Throws<SheetException>(() => MappingJson.Read("{\"format\":\"stringline-columns/1\",\"colums\":{}}"u8.ToArray(),
+                "m.json")).Message, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -232,7 +249,8 @@ public sealed class InvoiceImportTests : IDisposable
         var report = desk.Import("a.csv", Plain + "114,A,H,INV-1,3/2/2026,10,2\" pipe\n114,A,H,INV-2,3/2/2026,10,pipe\n");
         Assert.Equal(1, report.Files[0].New);
         Assert.Contains("A stray quote", Assert.Single(report.Files[0].Refused).Why, StringComparison.Ordinal);
-        var open = Plain + "114,A,H,INV-3,3/2/2026,10,\"pipe\n" + string.Concat(Enumerable.Range(4, 60).Select(i => $"114,A,H,INV-{i},3/2/2026,10,pipe\n"));
+        var open = Plain + "114,A,H,INV-3,3/2/2026,10,\"pipe\n"
+            + string.Concat(Enumerable.Range(4, 60).Select(i => $"114,A,H,INV-{i},3/2/2026,10,pipe\n"));
         var error = Assert.Throws<SheetException>(() => desk.Import("b.csv", open));
         Assert.Contains("not closed", error.Message, StringComparison.Ordinal);
         Assert.Single(desk.Entries("114"));
@@ -258,7 +276,9 @@ public sealed class InvoiceImportTests : IDisposable
     [Fact]
     public void Rows_of_a_job_must_agree_about_it()
     {
-        var report = desk.Import("a.csv", Plain + "114,A,Hobart Framing,INV-1,3/2/2026,10,x\n114,A,Other Framing,INV-2,3/2/2026,10,x\n114,A,HOBART FRAMING,INV-3,3/2/2026,10,x\n");
+        var report =
+            desk.Import("a.csv", Plain + "114,A,Hobart Framing,INV-1,3/2/2026,10,x\n114,A,Other Framing,INV-2,3/2/2026,10,x\n114,A,HOBART "
+                + "FRAMING,INV-3,3/2/2026,10,x\n");
         Assert.Equal(2, report.Files[0].New);
         Assert.Contains("\"Other Framing\" under \"Customer\"", Assert.Single(report.Files[0].Refused).Why, StringComparison.Ordinal);
     }
@@ -266,7 +286,8 @@ public sealed class InvoiceImportTests : IDisposable
     [Fact]
     public void The_invoices_day_stands_where_no_day_of_furnishing_is_given_and_that_is_told()
     {
-        var report = desk.Import("a.csv", "Job No.,Inv #,Invoice Date,Ship Date,Amount\n114,INV-1,3/9/2026,3/2/2026,10\n114,INV-2,3/9/2026,,10\n");
+        var report =
+            desk.Import("a.csv", "Job No.,Inv #,Invoice Date,Ship Date,Amount\n114,INV-1,3/9/2026,3/2/2026,10\n114,INV-2,3/9/2026,,10\n");
         Assert.Equal(1, report.Files[0].DayOfInvoice);
         Assert.Equal([new LocalDate(2026, 3, 2), new LocalDate(2026, 3, 9)], desk.Entries("114").Select(entry => entry.On.Earliest!.Value));
     }
@@ -274,11 +295,16 @@ public sealed class InvoiceImportTests : IDisposable
     [Fact]
     public void A_table_of_jobs_makes_jobs_and_changes_them_later()
     {
-        const string Headers = "Job Number,Job Name,Customer,Customer Is,Owner,General Contractor,Job Address,City,County,Contract Amount,Contract Date\n";
-        desk.Import("jobs.csv", Headers + "114,Alder Court,Hobart Framing,subcontractor,Alder Court LLC,Brushline Builders,1 Quay St,Davis,Yolo County,\"$84,250.00\",2/2/2026\n");
+        const string Headers =
+            "Job Number,Job Name,Customer,Customer Is,Owner,General Contractor,Job Address,City,County,Contract Amount,Contract Date\n";
+        desk.Import("jobs.csv", Headers + "114,Alder Court,Hobart Framing,subcontractor,Alder Court LLC,Brushline Builders,1 Quay "
+            + "St,Davis,Yolo County,\"$84,250.00\",2/2/2026\n");
         var job = desk.Journal.Find("114")!.Job;
-        Assert.Equal((84250m, new LocalDate(2026, 2, 2), "Yolo", 3), (job.Contract.Price, job.Contract.On, job.Work.Site.County, job.Parties.Count));
-        var report = desk.Import("jobs.csv", Headers + "114,Alder Court,Hobart Framing,,Alder Court Two LLC,Brushline Builders,1 Quay St,Davis,Yolo,84250,2/2/2026\n");
+        Assert.Equal((84250m, new LocalDate(2026, 2, 2), "Yolo", 3),
+            (job.Contract.Price, job.Contract.On, job.Work.Site.County, job.Parties.Count));
+        var report =
+            desk.Import("jobs.csv", Headers + "114,Alder Court,Hobart Framing,,Alder Court Two LLC,Brushline Builders,1 Quay "
+                + "St,Davis,Yolo,84250,2/2/2026\n");
         Assert.Equal(1, report.Files[0].Changed);
         Assert.Equal("Alder Court Two LLC", desk.Journal.Find("114")!.Job.In(PartyCapacity.Owner)[0].Name);
         Assert.Equal(1, desk.Import(Desk.Request(report.Files[0].File)).Files[0].Unchanged);
@@ -287,12 +313,17 @@ public sealed class InvoiceImportTests : IDisposable
     [Fact]
     public void Files_that_are_no_tables_are_refused_whole()
     {
-        Assert.Contains("no row of headers", Assert.Throws<SheetException>(() => desk.Import("a.csv", "hello\nworld\n")).Message, StringComparison.Ordinal);
-        Assert.Contains("no row of headers", Assert.Throws<SheetException>(() => desk.Import("a.csv", "")).Message, StringComparison.Ordinal);
-        Assert.Contains("no such file", Assert.Throws<SheetException>(() => desk.Import(Desk.Request("nowhere.csv"))).Message, StringComparison.Ordinal);
+        Assert.Contains("no row of headers", Assert.Throws<SheetException>(() => desk.Import("a.csv", "hello\nworld\n")).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("no row of headers", Assert.Throws<SheetException>(() => desk.Import("a.csv", "")).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("no such file", Assert.Throws<SheetException>(() => desk.Import(Desk.Request("nowhere.csv"))).Message,
+            StringComparison.Ordinal);
         var broken = desk.File("a.xlsx", "PK\u0003\u0004 not really");
-        Assert.Contains("a workbook that cannot be read", Assert.Throws<SheetException>(() => desk.Import(Desk.Request(broken))).Message, StringComparison.Ordinal);
-        Assert.Contains("--as", Assert.Throws<SheetException>(() => desk.Import("a.csv", "Job,Invoice,Date,Amount\n114,1,3/2/2026,5\n")).Message, StringComparison.Ordinal);
+        Assert.Contains("a workbook that cannot be read", Assert.Throws<SheetException>(() => desk.Import(Desk.Request(broken))).Message,
+            StringComparison.Ordinal);
+        Assert.Contains("--as", Assert.Throws<SheetException>(() =>
+            desk.Import("a.csv", "Job,Invoice,Date,Amount\n114,1,3/2/2026,5\n")).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -5,7 +5,9 @@ using Stringline.Tables.Sheets.Columns;
 
 namespace Stringline.Office.Tests;
 
-/// <summary>Payments: those that name a job or an invoice, and those that the law applies (Civ. Code § 1479). All names are invented.</summary>
+/// <summary>
+/// Payments: those that name a job or an invoice, and those that the law applies (Civ. Code § 1479). All names are invented.
+/// </summary>
 public sealed class PaymentImportTests : IDisposable
 {
     private const string Invoices = "Job No.,Customer,Inv #,Delivery Date,Amount\n";
@@ -20,7 +22,9 @@ public sealed class PaymentImportTests : IDisposable
     [Fact]
     public void A_payment_goes_to_the_job_or_invoice_that_it_names()
     {
-        var report = desk.Import("p.csv", Payments + "501,4/1/2026,Hobart Framing,60,114,A-2\n502,4/2/2026,Hobart Framing,70,,B-1\n503,4/3/2026,Hobart Framing,10,115,\n");
+        var report =
+            desk.Import("p.csv", Payments
+                + "501,4/1/2026,Hobart Framing,60,114,A-2\n502,4/2/2026,Hobart Framing,70,,B-1\n503,4/3/2026,Hobart Framing,10,115,\n");
         Assert.Equal(TableKind.Payments, report.Files[0].Kind);
         Assert.Equal((3, 0), (report.Files[0].New, report.Files[0].Refused.Count));
         Assert.Equal((60m, "A-2"), (Paid("114")[0].Amount, Paid("114")[0].Toward));
@@ -34,7 +38,8 @@ public sealed class PaymentImportTests : IDisposable
         // Civ. Code § 1479, Three; Jessup Farms v. Baldwin (1983) 33 Cal.3d 639: 2 March, then 10 March, then 20 March, whatever the job.
         var report = desk.Import("p.csv", Payments + "600,4/1/2026,HOBART FRAMING,350,,\n");
         var across = Assert.Single(report.Across);
-        Assert.Equal([("114", 100m, "A-1"), ("115", 200m, "B-1"), ("114", 50m, "A-2")], across.Parts.Select(part => (part.Job, part.Amount, part.Ref)));
+        Assert.Equal([("114", 100m, "A-1"), ("115", 200m, "B-1"), ("114", 50m, "A-2")],
+            across.Parts.Select(part => (part.Job, part.Amount, part.Ref)));
         Assert.Equal(150m, Assert.Single(Paid("114")).Amount);
         Assert.Equal(200m, Assert.Single(Paid("115")).Amount);
         Assert.Empty(Paid("116"));
@@ -45,7 +50,8 @@ public sealed class PaymentImportTests : IDisposable
         Assert.Equal((0, 1), (again.Files[0].New, again.Files[0].Unchanged));
         Assert.Equal(seal, desk.Seal);
         var moved = desk.Import("q.csv", Payments + "600,4/1/2026,Hobart Framing,360,,\n");
-        Assert.Contains("with the debtor's consent (Civ. Code § 1479)", Assert.Single(moved.Files[0].Refused).Why, StringComparison.Ordinal);
+        Assert.Contains("with the debtor's consent (Civ. Code § 1479)", Assert.Single(moved.Files[0].Refused).Why,
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -65,7 +71,8 @@ public sealed class PaymentImportTests : IDisposable
             Name = name,
             Work = new Work { Kind = WorkKind.Private, Site = new Site { County = "Yolo" } },
             Claimant = new Claimant { Name = "Marlpit", Role = ClaimantRole.Supplier },
-            Entries = [new Furnished { Index = 0, On = DayFact.On(new LocalDate(2026, 3, 2)), Until = DayFact.On(new LocalDate(2026, 3, 2)), Amount = amount }],
+            Entries = [new Furnished { Index = 0, On = DayFact.On(new LocalDate(2026, 3, 2)), Until = DayFact.On(new LocalDate(2026, 3, 2)),
+                Amount = amount }],
         };
         var applied = AcrossJobs.Of([Job("a", 100m), Job("b", 200m)], new LocalDate(2026, 4, 1), 10m, OpenDays.Statutory);
         Assert.Equal([(0, 3.33m), (1, 6.67m)], applied.Parts.Select(part => (part.Job, part.Amount)));
@@ -91,7 +98,8 @@ public sealed class PaymentImportTests : IDisposable
     [Fact]
     public void Payments_without_a_number_are_known_again()
     {
-        const string Rows = "Date Received,Received From,Amount Paid,Job No.\n4/1/2026,Hobart Framing,25,114\n4/1/2026,Hobart Framing,25,114\n";
+        const string Rows =
+            "Date Received,Received From,Amount Paid,Job No.\n4/1/2026,Hobart Framing,25,114\n4/1/2026,Hobart Framing,25,114\n";
         Assert.Equal(2, desk.Import("p.csv", Rows).Files[0].New);
         Assert.Equal(2, desk.Import("p.csv", Rows).Files[0].Unchanged);
         Assert.Equal(2, Paid("114").Count);

@@ -64,7 +64,8 @@ public sealed class PortfolioTests : IDisposable
         journal.PutMany(Enumerable.Range(0, 2000).Select(i => new KeyedJob($"J{i}", Job(i))), "ana");
         Assert.Equal(["J0", "J1", "J2"], journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key).Take(3));
         Assert.Equal(Enumerable.Range(0, 2000).Select(i => $"J{i}"), journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key));
-        var error = Assert.Throws<InvalidOperationException>(() => journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key == "J999" ? throw new InvalidOperationException("no") : tip.Key).Count());
+        var error = Assert.Throws<InvalidOperationException>(() =>
+            journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key == "J999" ? throw new InvalidOperationException("no") : tip.Key).Count());
         Assert.Equal("no", error.Message);
         Assert.Equal(2000, journal.OfEach(JobsToRead.All, 2, (tip, _) => tip.Key).Count());
     }

@@ -26,7 +26,8 @@ public sealed class RandomTableTests
     private static readonly Func<LocalDate, string>[] Days =
     [
         day => Format(day, "M/d/yyyy"), day => Format(day, "MM/dd/yyyy"), day => Format(day, "MM-dd-yy"), day => Format(day, "yyyy-MM-dd"),
-        day => Format(day, "MMM d, yyyy"), day => Format(day, "d-MMM-yyyy"), day => day.ToDateTimeUnspecified().ToOADate().ToString(CultureInfo.InvariantCulture),
+        day => Format(day, "MMM d, yyyy"), day => Format(day, "d-MMM-yyyy"), day => day.ToDateTimeUnspecified().ToOADate()
+            .ToString(CultureInfo.InvariantCulture),
         day => Format(day, "yyyyMMdd"),
     ];
 
@@ -80,7 +81,8 @@ public sealed class RandomTableTests
         for (var i = 0; i < rows.Count; i++)
         {
             var row = rows[i];
-            text.Append(CultureInfo.InvariantCulture, $"J{row.Job},R-{i},{Quoted(day(row.Day))},{Quoted(sum(row.Cents / 100m))},{Quoted(row.Text)}\r\n");
+            text.Append(CultureInfo.InvariantCulture,
+                $"J{row.Job},R-{i},{Quoted(day(row.Day))},{Quoted(sum(row.Cents / 100m))},{Quoted(row.Text)}\r\n");
             if ((noise + i) % 7 == 0)
                 text.Append(noise % 3 == 0 ? Headers : "\r\n");
         }
@@ -93,13 +95,16 @@ public sealed class RandomTableTests
         using var stream = new MemoryStream();
         SheetWriter.WriteXlsxAsync(
             stream,
-            new Sheet("Invoices", [new("Job #"), new("Invoice Number"), new("Delivery Date", Look.Day), new("Amount", Look.Money), new("Description")],
-                rows.Select((row, i) => (IReadOnlyList<Cell>)[Cell.Of($"J{row.Job}"), Cell.Of($"R-{i}"), Cell.Of(row.Day), Cell.Of(row.Cents / 100m), Cell.Of(row.Text)])),
+            new Sheet("Invoices",
+                [new("Job #"), new("Invoice Number"), new("Delivery Date", Look.Day), new("Amount", Look.Money), new("Description")],
+                rows.Select((row, i) => (IReadOnlyList<Cell>)[Cell.Of($"J{row.Job}"), Cell.Of($"R-{i}"), Cell.Of(row.Day),
+                    Cell.Of(row.Cents / 100m), Cell.Of(row.Text)])),
             ["About these rows: invented."]).GetAwaiter().GetResult();
         return desk.File("r.xlsx", stream.ToArray());
     }
 
-    private static string Quoted(string text) => text.AsSpan().IndexOfAny(",\"\n") < 0 ? text : "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
+    private static string Quoted(string text) =>
+        text.AsSpan().IndexOfAny(",\"\n") < 0 ? text : "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"";
 
     private static string Format(LocalDate day, string form) => day.ToDateTimeUnspecified().ToString(form, CultureInfo.InvariantCulture);
 }

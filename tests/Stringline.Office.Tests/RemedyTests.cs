@@ -9,7 +9,8 @@ namespace Stringline.Office.Tests;
 public sealed class RemedyTests
 {
     [Fact]
-    public void Every_finding_of_any_job_belongs_to_a_remedy_that_was_put_down_for_it() => Gen.Select(JobFileGen.Job, JobFileGen.Day).Sample(
+    public void Every_finding_of_any_job_belongs_to_a_remedy_that_was_put_down_for_it() =>
+        Gen.Select(JobFileGen.Job, JobFileGen.Day).Sample(
         (job, day) => Assert.All(UseCases.Assess(job, day).Findings, finding =>
         {
             Assert.True(Remedies.Knows(finding.Id, out var remedy), finding.Id);
@@ -57,5 +58,7 @@ public sealed class RemedyTests
     [InlineData(WorkKind.Public, true)]
     [InlineData(WorkKind.Private, true)]
     public void The_county_is_asked_about_only_where_a_county_keeps_a_record(WorkKind kind, bool asked) =>
-        Assert.Equal(asked, UseCases.Assess(new JobBuilder().Work(w => w with { Kind = kind, Site = w.Site with { Zip = null, City = null } }).Furnished("2025-08-05", 1m).Build(), new LocalDate(2025, 10, 1)).Find("site.county") is not null);
+        Assert.Equal(asked,
+            UseCases.Assess(new JobBuilder().Work(w => w with { Kind = kind, Site = w.Site with { Zip = null, City = null } })
+                .Furnished("2025-08-05", 1m).Build(), new LocalDate(2025, 10, 1)).Find("site.county") is not null);
 }

@@ -2,7 +2,10 @@ namespace Stringline.Office.Tests;
 
 public sealed class TodayTests
 {
-    /// <summary>California is UTC-8 in winter and UTC-7 in summer, from the second Sunday of March to the first of November (15 U.S.C. §§ 260a, 263).</summary>
+    /// <summary>
+    /// California is UTC-8 in winter and UTC-7 in summer, from the second Sunday of March to the first of November (15 U.S.C. §§ 260a,
+    /// 263).
+    /// </summary>
     [Theory]
     [InlineData(2026, 1, 15, 7, 59, 2026, 1, 14)]
     [InlineData(2026, 1, 15, 8, 0, 2026, 1, 15)]

@@ -321,7 +321,8 @@ public sealed class ClaimPacketTests
         var assessment = Demo()
             .Assessed() with { ClaimObstacles = [Reason.Of("Civ. Code § 8200(c)", $"No preliminary notice was given.")] };
         var refusal = Assert.Single(Kept.Refusals(Demo(), assessment));
-        Assert.Equal(("law", "No preliminary notice was given.", "Civ. Code § 8200(c)"), (refusal.Id, refusal.There.ToString(), refusal.Section));
+        Assert.Equal(("law", "No preliminary notice was given.", "Civ. Code § 8200(c)"),
+            (refusal.Id, refusal.There.ToString(), refusal.Section));
     }
 
     [Fact]

@@ -132,7 +132,8 @@ public sealed class CounterSheetTests
     public void Of_a_county_of_which_nothing_was_read_everything_is_asked()
     {
         var first = First(Sheet("glenn", At(Demo(), "Glenn"), Demo().Assessed(), draft: false));
-        foreach (var words in (string[])["Willows (confirm the city); street: ask", "Telephone: ask", "Hours: ask", "ask for the exact payee",
+        foreach (var words in (string[])["Willows (confirm the city); street: ask", "Telephone: ask", "Hours: ask",
+            "ask for the exact payee",
             "Last time at the counter: not verified", "Nothing published by this office was found"])
             Assert.Contains(words, first, StringComparison.Ordinal);
     }
@@ -170,7 +171,8 @@ public sealed class CounterSheetTests
     {
         var sheet = Sheet("electronic", At(Demo(), "Solano"), Demo().Assessed(), draft: false).Text;
         foreach (var words in (string[])["a title insurer, an underwritten title company, an institutional lender or a government body",
-            "§ 27391", "Here: the public system of the joint powers authority.", "do not rely on it for a last day in 2027 or later", "Mailed is not recorded"])
+            "§ 27391", "Here: the public system of the joint powers authority.", "do not rely on it for a last day in 2027 or later",
+                "Mailed is not recorded"])
             Assert.Contains(words, sheet, StringComparison.Ordinal);
     }
 
@@ -229,7 +231,8 @@ public sealed class CounterSheetTests
         EarlierClaim? earlier = name.StartsWith("amended", StringComparison.Ordinal)
             ? new Amendment("recorded May 20, 2026 as instrument 2026-0012345", Day("2026-05-20")) : null;
         IReadOnlyList<Refusal> refusals = draft
-            ? [.. Enumerable.Range(0, 14).Select(i => new Refusal($"r{i}", new Place.OfParty(12, "address"), Sentence.Of(LongText), $"Add it.", ""))] : [];
+            ? [.. Enumerable.Range(0, 14)
+                .Select(i => new Refusal($"r{i}", new Place.OfParty(12, "address"), Sentence.Of(LongText), $"Add it.", ""))] : [];
         var printed = Press.Print(new CounterSheet(job, assessment, facts, service, fee, 9, refusals, earlier).Plan(draft, new Measure()));
         Kept.Keep($"counter-{facts.County}-{name}.pdf", new PaperFile("counter-sheet.pdf", "Counter sheet", printed.Pages, printed.Bytes));
         return ReadBack.Of(printed.Bytes);

@@ -17,14 +17,17 @@ public sealed class CountiesPageTests
 
     private static readonly (RecorderField Field, string Words)[] AtTheWindow =
     [
-        (RecorderField.Counter, "street"), (Phone, "telephone"), (RecordUntil, "last time"), (Hours, "hours"), (Payee, "payee"), (Payment, "what is taken"),
-        (Envelope, "envelope"), (Copies, "copies"), (Mail, "mail"), (MailBack, "time by mail"), (Electronic, "electronic system"), (FirstPage, "page 1"),
+        (RecorderField.Counter, "street"), (Phone, "telephone"), (RecordUntil, "last time"), (Hours, "hours"), (Payee, "payee"),
+            (Payment, "what is taken"),
+        (Envelope, "envelope"), (Copies, "copies"), (Mail, "mail"), (MailBack, "time by mail"), (Electronic, "electronic system"),
+            (FirstPage, "page 1"),
     ];
 
     private static readonly (RecorderField Field, string Words)[] Prices =
     [
         (Base, "first page"), (ExtraPage, "further page"), (Fraud, "fraud"), (ParcelsCounted, "parcels counted"), (Covenant, "covenant"),
-        (NamesPerTen, "ten names"), (FurtherReference, "reference"), (NoticeFirst, "lien notice"), (ConformedCopy, "copy"), (FiledNotice, "filed notice"),
+        (NamesPerTen, "ten names"), (FurtherReference, "reference"), (NoticeFirst, "lien notice"), (ConformedCopy, "copy"),
+            (FiledNotice, "filed notice"),
     ];
 
     [Fact]

@@ -65,9 +65,11 @@ public sealed class DisputedClaimTests
     [InlineData(Request)]
     public void Section_9204_d_1_B(string id)
     {
-        Assert.Contains(Refusals(id, options: o => o with { Documents = [] }), r => r is { Id: "documents-missing", Where: Place.OfInput { Input: PaperInput.Documents } });
+        Assert.Contains(Refusals(id, options: o => o with { Documents = [] }), r =>
+            r is { Id: "documents-missing", Where: Place.OfInput { Input: PaperInput.Documents } });
         Assert.Contains(Refusals(id, options: o => o with { Documents = [" "] }), r => r.Id == "documents-missing");
-        Assert.Contains(Refusals(id, options: o => o with { Words = null }), r => r is { Id: "basis-missing", Where: Place.OfInput { Input: PaperInput.Words } });
+        Assert.Contains(Refusals(id, options: o => o with { Words = null }), r =>
+            r is { Id: "basis-missing", Where: Place.OfInput { Input: PaperInput.Words } });
     }
 
     /// <summary>
@@ -145,7 +147,8 @@ public sealed class DisputedClaimTests
             Entries = [.. job.Entries, new Disputed { Index = 8, On = DayFact.On(Day("2026-04-01")), Amount = 31_600m },
                 new FinalPayment { Index = 9, On = DayFact.On(Day("2026-05-12")) }],
         };
-        Assert.Contains(Refusals(Claim, Paid), r => r is { Id: "right-lost", Where: Place.OfFinding { Id: "dispute-claim.filing-last-day" } });
+        Assert.Contains(Refusals(Claim, Paid), r =>
+            r is { Id: "right-lost", Where: Place.OfFinding { Id: "dispute-claim.filing-last-day" } });
     }
 
     /// <summary>
@@ -257,8 +260,9 @@ public sealed class DisputedClaimTests
         r => r.There.ToString().StartsWith("The claimant is an equipment lessor", StringComparison.Ordinal));
 
     /// <summary>
-    /// Pub. Contract Code § 9204(d)(2)(B): "Any disputed portion of the claim, as identified by the contractor in writing, shall be submitted to nonbinding
-    /// mediation, with the public entity and the claimant sharing the associated costs equally", a mediator to be agreed on within 10 business days.
+    /// Pub. Contract Code § 9204(d)(2)(B): "Any disputed portion of the claim, as identified by the contractor in writing, shall be
+    /// submitted to nonbinding mediation, with the public entity and the claimant sharing the associated costs equally", a mediator to be
+    /// agreed on within 10 business days.
     /// </summary>
     [Theory]
     [InlineData("California Public Contract Code section 9204, subdivision (d)(2)(B)")]
@@ -276,7 +280,8 @@ public sealed class DisputedClaimTests
     [Fact]
     public void Section_9204_d_2_B_what_is_left_of_the_claim_after_the_conference()
     {
-        Assert.Contains(Refusals("disputed-portion", j => j with { Entries = [.. j.Entries.Where(e => e is not ConferenceHeld)] }), r => r.Id == "no-conference-held");
+        Assert.Contains(Refusals("disputed-portion", j => j with { Entries = [.. j.Entries.Where(e => e is not ConferenceHeld)] }),
+            r => r.Id == "no-conference-held");
         Assert.Contains(Refusals("disputed-portion", options: o => o with { Amount = 31_600.01m }), r => r.Id == "more-than-claimed");
         Assert.Contains(Refusals("disputed-portion", options: o => o with { Words = "" }), r => r.Id == "issues-missing");
         Assert.Contains(Refusals("disputed-portion", Older), r => r.Id == "no-mediation");

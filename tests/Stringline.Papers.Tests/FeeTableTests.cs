@@ -90,7 +90,8 @@ public sealed class FeeTableTests
     public void Of_2027_the_sheet_says_what_to_ask(string county)
     {
         var doubts = RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")), new FeeRequest { Pages = 1 }).WhatCouldChangeIt;
-        Assert.Contains(doubts, d => d.Contains("$15 for the first page and $4 for each additional page may apply", StringComparison.Ordinal)
+        Assert.Contains(doubts, d =>
+            d.Contains("$15 for the first page and $4 for each additional page may apply", StringComparison.Ordinal)
             && d.Contains("additional references may be gone", StringComparison.Ordinal));
         Assert.Contains(doubts, d => d.Contains("estrictive covenant fee", StringComparison.Ordinal)
             && d.Contains("from 2027", StringComparison.Ordinal));

@@ -12,12 +12,18 @@ internal static class HardJobs
 
     /// <summary>Half a page of a description by metes and bounds, pasted with a tab.</summary>
     private const string HalfPage = "All that certain real property situate in the County of Yolo, State of California, being a portion of "
-        + "the northwest quarter of Section 14, Township 9 North, Range 2 East, Mount Diablo Base and Meridian, more particularly described "
-        + "as follows:\tBEGINNING at a ¾-inch iron pipe tagged L.S. 4417 at the northwest corner of said Section 14; thence along the north "
-        + "line of said Section North 89° 58′ 12″ East 412.66 feet; thence leaving said line South 0° 02′ 41″ East 618.30 feet to a point in "
-        + "the center line of the slough; thence along said center line the following seven courses: South 71° 14′ 05″ West 88.12 feet; South "
-        + "64° 50′ 33″ West 102.47 feet; South 58° 22′ 19″ West 61.09 feet; North 83° 41′ 57″ West 77.70 feet; North 75° 06′ 44″ West 54.88 "
-        + "feet; South 88° 19′ 26″ West 40.15 feet; and North 62° 33′ 08″ West 35.91 feet; thence leaving said center line North 0° 04′ 55″ "
+        + "the northwest quarter of Section 14, Township 9 North, Range 2 East, Mount Diablo Base and Meridian, more particularly "
+        + "described "
+        + "as follows:\tBEGINNING at a ¾-inch iron pipe tagged L.S. 4417 at the northwest corner of said Section 14; thence along the "
+        + "north "
+        + "line of said Section North 89° 58′ 12″ East 412.66 feet; thence leaving said line South 0° 02′ 41″ East 618.30 feet to a point "
+        + "in "
+        + "the center line of the slough; thence along said center line the following seven courses: South 71° 14′ 05″ West 88.12 feet; "
+        + "South "
+        + "64° 50′ 33″ West 102.47 feet; South 58° 22′ 19″ West 61.09 feet; North 83° 41′ 57″ West 77.70 feet; North 75° 06′ 44″ West "
+        + "54.88 "
+        + "feet; South 88° 19′ 26″ West 40.15 feet; and North 62° 33′ 08″ West 35.91 feet; thence leaving said center line North 0° 04′ "
+        + "55″ "
         + "West 691.77 feet to the POINT OF BEGINNING. EXCEPTING THEREFROM all oil, gas, minerals and other hydrocarbon substances below a "
         + "depth of 500 feet, without the right of surface entry, as reserved in the deed recorded March 2, 1961, in Book 633 of Official "
         + "Records, page 118. ALSO EXCEPTING the north 30 feet thereof for road purposes. Containing 6.41 acres, more or less.";
@@ -35,7 +41,8 @@ internal static class HardJobs
         [
             .. Enumerable.Range(1, 61).Select(i => new Party
             {
-                Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Owner of Unit {i}, LLC", Address = $"{i} Cordage Way\nDavis, CA 95616",
+                Id = $"o{i}", Capacity =
+                    PartyCapacity.Owner, Name = $"Owner of Unit {i}, LLC", Address = $"{i} Cordage Way\nDavis, CA 95616",
             }),
         ]),
         ["a trust named after its trustees"] = job => Owned(job, [Owner("Kenji Imada and Ruth Imada Family Trust") with
@@ -50,7 +57,8 @@ internal static class HardJobs
         {
             HoldsTitleAs = new TitleHolding
             {
-                Form = TitleForm.Estate, Decedent = new TitleHolder { Surname = "Quintanilla-Oyelaran", Given = "Ambrosio", Suffix = "Sr." },
+                Form = TitleForm.Estate, Decedent =
+                    new TitleHolder { Surname = "Quintanilla-Oyelaran", Given = "Ambrosio", Suffix = "Sr." },
                 Persons = [new TitleHolder { Surname = "Quintanilla-Oyelaran", Given = "Philomena" }],
             },
         }]),
@@ -61,7 +69,8 @@ internal static class HardJobs
         ["accents, some of them apart"] = job => job with
         {
             Name = "Škoda Ōnuma Sélène",
-            Claimant = job.Claimant with { Name = "Þórður Straußmann & Đặng Béton, Inc.", Signer = new Signer("Şükrü I\u0301n\u0303igo", "Président") },
+            Claimant = job.Claimant with { Name =
+                "Þórður Straußmann & Đặng Béton, Inc.", Signer = new Signer("Şükrü I\u0301n\u0303igo", "Président") },
             Parties = [.. job.Parties.Select(p => p with { Name = $"Łódź N\u0303andu\u0301 Ǻngström {p.Id}" })],
         },
         ["addresses of six lines"] = job => job with
@@ -75,7 +84,8 @@ internal static class HardJobs
             [
                 .. job.Parties.Select(p => p with
                 {
-                    Address = "Attention: General Counsel\nThe Old Mill, East Wing\nFloor 2, Room 218\n77 Cordage Way\nUnit C\nDavis, CA 95616",
+                    Address = "Attention: General Counsel\nThe Old Mill, East Wing\nFloor 2, Room 218\n77 Cordage Way\nUnit C\nDavis, CA "
+                        + "95616",
                 }),
             ],
         },
@@ -97,7 +107,8 @@ internal static class HardJobs
         {
             Contract = job.Contract with
             {
-                Work = string.Join(" ", Enumerable.Repeat("Cutting, dressing, delivering and setting of limestone sills, jambs and copings of the "
+                Work = string.Join(" ",
+                    Enumerable.Repeat("Cutting, dressing, delivering and setting of limestone sills, jambs and copings of the "
                     + "north and east walls, with anchors, flashing and mortar.", 9)),
             },
             Parties = job.Work.Kind == WorkKind.Public ? job.Parties :
@@ -122,6 +133,7 @@ internal static class HardJobs
     // The first owner keeps its id, to which notices and mailings of the file went; a public entity stays what it is.
     private static JobFile Owned(JobFile job, IReadOnlyList<Party> owners) => job.Work.Kind == WorkKind.Public ? job : job with
     {
-        Parties = [.. job.Parties.Where(p => p.Capacity != PartyCapacity.Owner), .. owners.Select((o, i) => i == 0 ? o with { Id = "p1" } : o)],
+        Parties = [.. job.Parties.Where(p => p.Capacity != PartyCapacity.Owner),
+            .. owners.Select((o, i) => i == 0 ? o with { Id = "p1" } : o)],
     };
 }

@@ -25,7 +25,8 @@ internal static class Kept
         Assert.IsType<PacketOutcome.Refused>(Claim(job, assessment ?? job.Assessed(), draft: false)).Refusals;
 
     /// <summary>The claim of lien, or why not.</summary>
-    public static PacketOutcome Claim(JobFile job, Assessment assessment, bool draft, Stringline.Law.Recording.RecorderOffice? office = null) =>
+    public static PacketOutcome Claim(JobFile job, Assessment assessment, bool draft, Stringline.Law.Recording.RecorderOffice? office =
+        null) =>
         PaperMaker.Make(PaperCatalogue.ClaimOfLien, job, assessment, new PaperOptions { Draft = draft, Office = office });
 
     public static ReadBack Claim(this PacketOutcome.Made made) => ReadBack.Of(made.Files[0].Bytes);

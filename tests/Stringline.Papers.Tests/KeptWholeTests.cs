@@ -9,7 +9,8 @@ public sealed class KeptWholeTests
     private static readonly Measure Measure = new();
 
     private static List<string> Pages(PacketOutcome.Made made, int file = 0) =>
-        [.. Preflight.ReadBack.Of(made.Files[file].Bytes).Pages.Select(p => string.Join('\n', p.Lines.Select(l => string.Join(' ', l.Select(w => w.Text)))))];
+        [.. Preflight.ReadBack.Of(made.Files[file].Bytes).Pages.Select(p =>
+            string.Join('\n', p.Lines.Select(l => string.Join(' ', l.Select(w => w.Text)))))];
 
     [Theory]
     [InlineData("claim")]
@@ -34,7 +35,8 @@ public sealed class KeptWholeTests
     {
         foreach (var hard in (string[])["61 owners", "names of three lines", "half a page of description"])
         {
-            var signed = Assert.Single(Pages(Make(id, HardJobs.All[hard])), p => p.Contains("Claimant’s Signature", StringComparison.Ordinal));
+            var signed =
+                Assert.Single(Pages(Make(id, HardJobs.All[hard])), p => p.Contains("Claimant’s Signature", StringComparison.Ordinal));
             Assert.Contains("Exceptions", signed, StringComparison.Ordinal);
         }
     }
@@ -50,8 +52,10 @@ public sealed class KeptWholeTests
     [Fact]
     public void No_single_word_of_a_title_is_left_over_for_its_last_line()
     {
-        var strips = new Heading("DESIGN PROFESSIONAL’S DEMAND AND NOTICE OF DEFAULT", TypeStyle.Title).Cut(Measure, Sheet.TextWidth).ToList();
-        Assert.Equal(Measure.Lines("DESIGN PROFESSIONAL’S DEMAND AND NOTICE OF DEFAULT", TypeStyle.Title, Sheet.TextWidth).Count, strips.Count);
+        var strips = new Heading("DESIGN PROFESSIONAL’S DEMAND AND NOTICE OF DEFAULT", TypeStyle.Title).Cut(Measure, Sheet.TextWidth)
+            .ToList();
+        Assert.Equal(Measure.Lines("DESIGN PROFESSIONAL’S DEMAND AND NOTICE OF DEFAULT", TypeStyle.Title, Sheet.TextWidth).Count,
+            strips.Count);
         var made = Make("design-lien-demand");
         Assert.DoesNotContain("\nDEFAULT\n", Pages(made)[0], StringComparison.Ordinal);
     }
@@ -62,7 +66,8 @@ public sealed class KeptWholeTests
     {
         foreach (var name in (string[])["names of three lines", "61 owners", "addresses of six lines"])
         {
-            var sworn = Pages(Make("proof-of-notice", HardJobs.All[name])).Single(p => p.Contains("I gave the notice", StringComparison.Ordinal));
+            var sworn = Pages(Make("proof-of-notice", HardJobs.All[name]))
+                .Single(p => p.Contains("I gave the notice", StringComparison.Ordinal));
             Assert.True(sworn.IndexOf("I gave the notice", StringComparison.Ordinal) > 0, name);
         }
     }

@@ -14,7 +14,8 @@ internal static partial class Lint
     public static IReadOnlyList<string> Of(PaperFile file, JobFile job)
     {
         var read = ReadBack.Of(file.Bytes);
-        return [.. Pages(read).Concat(file.IsSheet ? Lists(read) : []).Concat(Blocks(read, job)).Concat(Type(read)).Concat(file.IsSheet ? Codes(read) : [])
+        return [.. Pages(read).Concat(file.IsSheet ? Lists(read) : []).Concat(Blocks(read, job)).Concat(Type(read))
+            .Concat(file.IsSheet ? Codes(read) : [])
             .Select(fault => $"{file.Name} {fault}")];
     }
 

@@ -18,7 +18,8 @@ public sealed partial class NamedWholeTests
 
     private static Party Unit(int i) => new()
     {
-        Id = i == 1 ? "p1" : $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Cordage Unit {i}, LLC", Address = $"{i} Cordage Way\nDavis, CA 95616",
+        Id = i == 1 ? "p1"
+            : $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Cordage Unit {i}, LLC", Address = $"{i} Cordage Way\nDavis, CA 95616",
         HoldsTitleAs = new TitleHolding { Form = TitleForm.Company },
     };
 
@@ -26,7 +27,8 @@ public sealed partial class NamedWholeTests
 
     private static JobFile ManyLenders(JobFile job) => job with
     {
-        Parties = [.. job.Parties, .. Enumerable.Range(1, 2).Select(i => new Party { Id = $"bank{i}", Capacity = PartyCapacity.ConstructionLender,
+        Parties = [.. job.Parties, .. Enumerable.Range(1, 2)
+            .Select(i => new Party { Id = $"bank{i}", Capacity = PartyCapacity.ConstructionLender,
             Name = $"Granger Slough Bank {i}", Address = $"{i}00 Levee Street\nSacramento, CA 95814" })],
     };
 
@@ -44,12 +46,15 @@ public sealed partial class NamedWholeTests
         {
             var made = Make("notice-of-credit", HardJobs.All.GetValueOrDefault(hard), o => o with
             {
-                Words = o.Words + string.Concat(Enumerable.Range(1, lines * 6).Select(i => $" Installment {i} is $5,000.00, due on the first day of the month.")),
+                Words = o.Words
+                    + string.Concat(Enumerable.Range(1, lines * 6)
+                        .Select(i => $" Installment {i} is $5,000.00, due on the first day of the month.")),
             });
             var pages = ReadBack.Of(made.Files[0].Bytes).Pages;
             var page = pages.Single(p => Text(p).Contains("to the credit and to its terms", StringComparison.Ordinal));
             var agreed = Text(page);
-            Assert.Contains("Date of signing", agreed[agreed.IndexOf("to the credit and to its terms", StringComparison.Ordinal)..], StringComparison.Ordinal);
+            Assert.Contains("Date of signing", agreed[agreed.IndexOf("to the credit and to its terms", StringComparison.Ordinal)..],
+                StringComparison.Ordinal);
             Assert.All(pages, p => Assert.Contains("2026-0012345", Text(p), StringComparison.Ordinal));
         }
     }
@@ -133,7 +138,8 @@ public sealed partial class NamedWholeTests
         }
     }
 
-    [GeneratedRegex(@"(?:owner|lender|contractor|notice|copie|page|name)ss|(?<![\d.,-])1 (?:are|names|pages|copies|owners|notices|certificates)\b",
+    [GeneratedRegex(@"(?:owner|lender|contractor|notice|copie|page|name)ss|(?<![\d.,-])1 "
+        + @"(?:are|names|pages|copies|owners|notices|certificates)\b",
         RegexOptions.IgnoreCase)]
     private static partial Regex TwicePlural();
 
@@ -186,7 +192,8 @@ public sealed partial class NamedWholeTests
     {
         var made = Make(id, ManyLenders);
         Assert.True(made.Says("Construction lenders"), made.TextOf());
-        Assert.False(Make(id, j => j with { Parties = [.. j.Parties.Where(p => p.Capacity != PartyCapacity.ConstructionLender || p.Id == "p4")] })
+        Assert.False(Make(id, j =>
+            j with { Parties = [.. j.Parties.Where(p => p.Capacity != PartyCapacity.ConstructionLender || p.Id == "p4")] })
             .Says("Construction lenders"));
     }
 
@@ -197,7 +204,8 @@ public sealed partial class NamedWholeTests
         var made = Make("stop-work-notice");
         Assert.DoesNotContain("Date June 16, 2026", made.TextOf(), StringComparison.Ordinal);
         Assert.Contains("Stop Work Notice: Date", made.SheetText(), StringComparison.Ordinal);
-        Assert.Contains("If you post the notice of intent on another day, give the stop work notice no sooner than five days after that day.", made.SheetText(),
+        Assert.Contains("If you post the notice of intent on another day, give the stop work notice no sooner than five days after that "
+            + "day.", made.SheetText(),
             StringComparison.Ordinal);
         Assert.DoesNotContain("but not before", made.SheetText(), StringComparison.Ordinal);
     }
@@ -208,7 +216,9 @@ public sealed partial class NamedWholeTests
     {
         var own = HardJobs.All["addresses of six lines"];
         var lender = Make("stop-payment-notice", own);
-        var file = lender.Files.ToList().FindIndex(f => f.Addressee is { } a && ReadBack.Of(f.Bytes).Text.Contains("withhold construction funds", StringComparison.Ordinal));
+        var file = lender.Files.ToList()
+            .FindIndex(f =>
+                f.Addressee is { } a && ReadBack.Of(f.Bytes).Text.Contains("withhold construction funds", StringComparison.Ordinal));
         Assert.True(lender.Says("Attention: manager or other responsible person", file));
         Assert.True(lender.Says("Attention: General Counsel", file));
         var entity = Make("public-stop-payment-notice", own);
@@ -219,7 +229,8 @@ public sealed partial class NamedWholeTests
     [Fact]
     public void A_release_to_a_bank_goes_to_its_manager()
     {
-        var made = Make("stop-payment-release", job => job with { Entries = [.. job.Entries.Select(e => e is StopPaymentGiven g ? g with { To = ["p4"] } : e)] });
+        var made = Make("stop-payment-release", job =>
+            job with { Entries = [.. job.Entries.Select(e => e is StopPaymentGiven g ? g with { To = ["p4"] } : e)] });
         Assert.True(made.Says("Attention: manager or other responsible person"));
         Assert.True(made.Says("Attention: manager or other responsible person", made.Files.Count - 1));
         Assert.Contains("Be sure that a full release is meant; for a part make the reduction", made.SheetText(), StringComparison.Ordinal);
@@ -243,7 +254,8 @@ public sealed partial class NamedWholeTests
     [InlineData("counteraffidavit", 90_000, true)]
     public void The_sum_of_a_notice_is_told_beside_another_sum(string id, int sum, bool differs)
     {
-        var made = Make(id, job => job with { Entries = [.. job.Entries.Select(e => e is StopPaymentGiven g ? g with { Amount = sum } : e)] });
+        var made = Make(id, job =>
+            job with { Entries = [.. job.Entries.Select(e => e is StopPaymentGiven g ? g with { Amount = sum } : e)] });
         Assert.Equal(differs, made.Says("The stop payment notice given on May 7, 2026, states a different amount, $90,000.00"));
         Assert.Equal(differs, made.SheetText().Contains("The amount differs", StringComparison.Ordinal));
     }
@@ -253,7 +265,8 @@ public sealed partial class NamedWholeTests
     {
         var sheet = Make("claim").SheetText();
         var before = sheet[sheet.IndexOf("Before you go", StringComparison.Ordinal)..];
-        Assert.StartsWith("Before you go Search the county index, or ask the recorder, for a notice of completion or cessation recorded lately",
+        Assert.StartsWith("Before you go Search the county index, or ask the recorder, for a notice of completion or cessation recorded "
+            + "lately",
             before, StringComparison.Ordinal);
     }
 }

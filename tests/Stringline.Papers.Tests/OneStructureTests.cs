@@ -73,7 +73,8 @@ public sealed class OneStructureTests
         };
         Assert.Contains(Refusals("claim", j => Shared(j, null), o => On(o, "a")), r => r.Id == "share-missing");
         Assert.Contains(Refusals("claim", j => Shared(j, 34_250.01m), o => On(o, "a")), r => r.Id == "share-missing");
-        Assert.Contains(Refusals("claim", Two, o => On(o, "c")), r => r is { Id: "structure-unknown", Where: Place.OfInput { Input: PaperInput.Structure } });
+        Assert.Contains(Refusals("claim", Two, o => On(o, "c")), r =>
+            r is { Id: "structure-unknown", Where: Place.OfInput { Input: PaperInput.Structure } });
         Assert.Contains(Refusals("claim", options: o => On(o, "a")), r => r.Id == "structure-unknown");
         JobFile Unnamed(JobFile job) =>
             Two(job) with { Work = Two(job).Work with { Structures = [.. Two(job).Work.Structures.Select(s => s with { Text = null })] } };

@@ -87,7 +87,8 @@ public sealed class PaperFuzzTests(ITestOutputHelper output)
             case PacketOutcome.Refused refused:
                 Assert.NotEmpty(refused.Refusals);
                 Assert.All(refused.Refusals, r => Assert.False(
-                    string.IsNullOrWhiteSpace(r.Id) || string.IsNullOrWhiteSpace(r.Where.ToString()) || string.IsNullOrWhiteSpace(r.There.ToString())
+                    string.IsNullOrWhiteSpace(r.Id) || string.IsNullOrWhiteSpace(r.Where.ToString())
+                        || string.IsNullOrWhiteSpace(r.There.ToString())
                     || string.IsNullOrWhiteSpace(r.Right.ToString()), $"{id}: {r}"));
                 Assert.DoesNotContain(refused.Refusals, r => r.Id == "preflight");
                 return refused.Refusals.Any(r => r.Id is "law" or "right-lost") ? "refused: the law"

@@ -162,7 +162,8 @@ internal static class PaperJobs
         {
             Words = "Whether the fill under the north wall is a changed condition under section 4 of the contract, and its price.",
         }),
-        "disputed-portion" => (Claimed().With(new ConferenceHeld { Index = 2, On = DayFact.On(Day("2026-08-03")) }), Day("2026-08-20"), new PaperOptions
+        "disputed-portion" =>
+            (Claimed().With(new ConferenceHeld { Index = 2, On = DayFact.On(Day("2026-08-03")) }), Day("2026-08-20"), new PaperOptions
         {
             Amount = 24_600m,
             Words = "The price of the footing that was poured anew; the nine days of extension were granted at the conference.",

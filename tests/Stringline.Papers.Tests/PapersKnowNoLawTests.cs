@@ -57,7 +57,8 @@ public sealed partial class PapersKnowNoLawTests
     {
         // LawForReaders finds sentences of the law to say them plainer; the dollar sign of a pattern is none.
         var found = Lines("src/Stringline.Papers")
-            .Where(line => !line.File.EndsWith("LawForReaders.cs", StringComparison.Ordinal) && !line.Text.TrimStart().StartsWith("//", StringComparison.Ordinal))
+            .Where(line => !line.File.EndsWith("LawForReaders.cs", StringComparison.Ordinal)
+                && !line.Text.TrimStart().StartsWith("//", StringComparison.Ordinal))
             .SelectMany(line => Figure().Matches(line.Text).Select(match => (line.File["src/Stringline.Papers/".Length..], match.Value)))
             .Where(figure => figure.Value != "$1").ToHashSet();
         Assert.Empty(found.Except(BeforeAnyDay));
@@ -89,7 +90,8 @@ public sealed partial class PapersKnowNoLawTests
     private static IEnumerable<(string File, string Id, bool Describes)> KnownById()
     {
         var ids = PaperCatalogue.All.Select(paper => paper.Id).ToHashSet(StringComparer.Ordinal);
-        foreach (var (file, text) in Lines("src/Stringline.Papers").Concat(new[] { "Office", "Cli", "Web" }.SelectMany(part => Lines("src/Stringline." + part))))
+        foreach (var (file, text) in Lines("src/Stringline.Papers")
+            .Concat(new[] { "Office", "Cli", "Web" }.SelectMany(part => Lines("src/Stringline." + part))))
         {
             foreach (var word in Word().Matches(text).Select(match => match.Groups[1].Value).Where(ids.Contains))
                 yield return (file, word, text.Contains($"}} = new(\"{word}\"", StringComparison.Ordinal));

@@ -119,6 +119,7 @@ public sealed partial class PrintedDaysTests(ITestOutputHelper output)
         }
     }
 
-    [GeneratedRegex(@"(?:January|February|March|April|May|June|July|August|September|October|November|December)\s+\d{1,2},\s+\d{4}|\b\d{4}-\d\d-\d\d\b")]
+    [GeneratedRegex(
+        @"(?:January|February|March|April|May|June|July|August|September|October|November|December)\s+\d{1,2},\s+\d{4}|\b\d{4}-\d\d-\d\d\b")]
     private static partial Regex Written();
 }

@@ -12,7 +12,9 @@ internal static class PrintedValues
 {
     private const int Papers = 300;
 
-    /// <summary>Fails where a paper or its sheet prints a value that nobody knows of, and where too few were read to say anything.</summary>
+    /// <summary>
+    /// Fails where a paper or its sheet prints a value that nobody knows of, and where too few were read to say anything.
+    /// </summary>
     /// <param name="output">Where it is said how many were read.</param>
     /// <param name="what">The kind of value in the plural.</param>
     /// <param name="printed">The values in a text, each with the words around it.</param>

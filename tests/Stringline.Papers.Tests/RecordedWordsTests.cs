@@ -22,7 +22,8 @@ public sealed class RecordedWordsTests
     private static Party SurnameFirst { get; } = new()
     {
         Id = "p1", Capacity = PartyCapacity.Owner, Name = "Đặng Thị Hoa", Address = "77 Cordage Way\nDavis, CA 95616",
-        HoldsTitleAs = new TitleHolding { Form = TitleForm.Individual, Persons = [new TitleHolder { Surname = "Đặng", Given = "Thị Hoa" }] },
+        HoldsTitleAs =
+            new TitleHolding { Form = TitleForm.Individual, Persons = [new TitleHolder { Surname = "Đặng", Given = "Thị Hoa" }] },
     };
 
     private static JobFile Owned(JobFile job, params Party[] owners) => job.WithOwners(owners);
@@ -39,7 +40,8 @@ public sealed class RecordedWordsTests
             Parties =
             [
                 .. job.Parties.Select(p => p with { Reputed = false }).Select(p => p.Capacity == reputed ? p with { Reputed = true } : p),
-                new Party { Id = "extra", Capacity = reputed, Reputed = true, Name = "Estuary Mutual Bank", Address = "9 Lighter Street, Davis, CA" },
+                new Party { Id =
+                    "extra", Capacity = reputed, Reputed = true, Name = "Estuary Mutual Bank", Address = "9 Lighter Street, Davis, CA" },
             ],
         };
         Assert.Equal(belief, Kept.Packet("belief", job).Claim().Text.Contains(Belief, StringComparison.Ordinal));
@@ -49,7 +51,8 @@ public sealed class RecordedWordsTests
     public void The_name_of_record_is_claimed_of_nobody_who_is_only_reputed_to_own()
     {
         const string ofRecord = "in which the interest appears of record";
-        Assert.Contains("These are the names " + ofRecord, Kept.Packet("of-record", Owned(Demo(), Couple)).Claim().Text, StringComparison.Ordinal);
+        Assert.Contains("These are the names " + ofRecord, Kept.Packet("of-record", Owned(Demo(), Couple)).Claim().Text,
+            StringComparison.Ordinal);
         Assert.DoesNotContain(ofRecord, Kept.Packet("reputed", Owned(Demo(), Couple with { Reputed = true })).Claim().Text,
             StringComparison.Ordinal);
     }
@@ -109,9 +112,11 @@ public sealed class RecordedWordsTests
         var made = Make("notice-of-pendency");
         var sheet = made.SheetText();
         Assert.Equal(1, made.Files[0].Pages);
-        string[] order = ["For the attorney to fill in", "bar number, address, telephone", "Before recording, mail a copy", "signs a proof of that service",
+        string[] order = ["For the attorney to fill in", "bar number, address, telephone", "Before recording, mail a copy",
+            "signs a proof of that service",
             "Only then record the notice", "Where", "Hand in, once the attorney has signed and the copies are mailed"];
-        Assert.Equal(order.Select(w => sheet.IndexOf(w, StringComparison.Ordinal)).Order(), order.Select(w => sheet.IndexOf(w, StringComparison.Ordinal)));
+        Assert.Equal(order.Select(w => sheet.IndexOf(w, StringComparison.Ordinal)).Order(),
+            order.Select(w => sheet.IndexOf(w, StringComparison.Ordinal)));
         Assert.All(order, w => Assert.Contains(w, sheet, StringComparison.Ordinal));
         Assert.DoesNotContain("program", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("name of the signer", sheet, StringComparison.Ordinal);

@@ -101,7 +101,8 @@ public sealed class RecordingFeeTests
                 new FeeRequest { Pages = 4, Parcels = 3, Names = 14, NamesAtEachAddress = [2, 1], ConformedCopy = true });
             Assert.Equal(fee.Parts.Sum(p => p.Amount), fee.Total);
             Assert.All(fee.Parts, p => Assert.False(p.Section.Length == 0 || p.Why.Length == 0 || p.Words.Length == 0));
-            Assert.Contains(office.IsFromMemory ? "not verified" : office.HasPrices ? "checked November 29, 2026" : "No price list of", fee.Source,
+            Assert.Contains(office.IsFromMemory
+                ? "not verified" : office.HasPrices ? "checked November 29, 2026" : "No price list of", fee.Source,
                 StringComparison.Ordinal);
         }
     }

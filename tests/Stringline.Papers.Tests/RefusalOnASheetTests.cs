@@ -10,7 +10,8 @@ namespace Stringline.Papers.Tests;
 public sealed class RefusalOnASheetTests
 {
     private const string Typed =
-        "\"add-on\" --through 2026-05-31, Inc. (work.commenced), \"paymentCleared\" of work.site.street; add furnishing-ended (notice-given)";
+        "\"add-on\" --through 2026-05-31, Inc. (work.commenced), \"paymentCleared\" of work.site.street; add furnishing-ended "
+            + "(notice-given)";
 
     private static readonly JobFile Job = PaperJobs.Private();
 
@@ -29,7 +30,8 @@ public sealed class RefusalOnASheetTests
             ($"Say it: {new InputTold(PaperInput.Words, "The notice claims")}.", "Say it: “The notice claims”."),
             ($"Printed by {new DraftName()}.", "Printed by the request."),
             ($"Add {new KindName("furnishing-ended")}.", $"Add “{EntryName.Find("furnishing-ended")}”."),
-            ($"No {new FileWord(PartyCapacity.PublicEntity)}, no {new FileWord("paymentCleared")}.", "No “public entity”, no “payment cleared”."),
+            ($"No {new FileWord(PartyCapacity.PublicEntity)}, no {new FileWord("paymentCleared")}.", "No “public entity”, no “payment "
+                + "cleared”."),
             ($"Say {new FieldSaid("reputed", "true")}.", "Say that it is only reputed."),
             ($"Name {new HeadField("work.permit.ownerAddress")}.", "Name owner address."),
             ($"Make {new PaperName(ClaimRequestPaper.Paper, The: true)}.", $"Make the paper “{ClaimRequestPaper.Paper.Title}”."),

@@ -41,7 +41,8 @@ public sealed class ReleaseAffidavitTests
         Assert.True(both.Says(StopPaymentNotice.ReleaseGrounds.Words(ReleaseGround.NoBasis)));
         Assert.Contains(Refusals(Id, options: o => o with { Words = " " }),
             r => r is { Id: "facts-missing", Section: "Civ. Code § 9402(a)" });
-        Assert.Contains(Refusals(Id, options: o => o with { Grounds = [] }), r => r is { Id: "grounds-missing", Where: Place.OfInput { Input: PaperInput.Grounds } });
+        Assert.Contains(Refusals(Id, options: o => o with { Grounds = [] }), r =>
+            r is { Id: "grounds-missing", Where: Place.OfInput { Input: PaperInput.Grounds } });
     }
 
     /// <summary>Civ. Code § 9402(b): "a demand for the release of all or the portion of the funds".</summary>
@@ -52,7 +53,8 @@ public sealed class ReleaseAffidavitTests
         Assert.True(Make(Id).Says("a portion of the funds withheld under the stop payment notice."));
         Assert.True(Make(Id, options: o => o with { Grounds = [ReleaseGround.NoBasis], Amount = null }).TextOf()
             .Contains("All of the funds", StringComparison.Ordinal));
-        Assert.Contains(Refusals(Id, options: o => o with { Amount = null }), r => r is { Id: "portion-missing", Where: Place.OfInput { Input: PaperInput.Amount } });
+        Assert.Contains(Refusals(Id, options: o => o with { Amount = null }), r =>
+            r is { Id: "portion-missing", Where: Place.OfInput { Input: PaperInput.Amount } });
     }
 
     /// <summary>Civ. Code § 9402(c): "a statement of the address of the contractor within the state".</summary>

@@ -41,7 +41,8 @@ public sealed class SheetOfADemandTests
     public void Where_all_that_is_unpaid_goes_on_the_amount_is_asked_for()
     {
         JobFile Only(JobFile job) => job with { Entries = [.. job.Entries.Where(e => e is Furnished)] };
-        Assert.Contains(Refusals("payment-demand", Only, asOf: Day("2026-03-02")), r => r.Id == "only-work-ahead" && r.Where.ToString() == "--amount");
+        Assert.Contains(Refusals("payment-demand", Only, asOf: Day("2026-03-02")), r => r.Id == "only-work-ahead"
+            && r.Where.ToString() == "--amount");
     }
 
     /// <summary>Civ. Code §§ 8502(c), 9352(c): only for work provided through the day of the notice.</summary>

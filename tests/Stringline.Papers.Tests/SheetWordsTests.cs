@@ -27,10 +27,14 @@ public sealed class SheetWordsTests
     [Slow(Slow.Lasting)]
     public void No_paper_and_no_sheet_speaks_to_itself(string id)
     {
-        string[] never = ["from memory", "no source", "as read", "asten", "at hand", "own times", "arrival can be shown", "can be shown", "stands on",
-            "stand here", "stands here", "each further", "call and ask)", "What makes the difference", "recorded unseen", "money in the bank",
-            "stays bound", "one who contracted with it", "Person, and", "What, and day", "not known to claimant", "In doubt: One", "It was never added"];
-        foreach (var county in For(id).Job.Work.Kind == WorkKind.Private && PaperCatalogue.Find(id)!.Use == PaperUse.Recorded ? Counties : ["Yolo"])
+        string[] never =
+            ["from memory", "no source", "as read", "asten", "at hand", "own times", "arrival can be shown", "can be shown", "stands on",
+            "stand here", "stands here", "each further", "call and ask)", "What makes the difference", "recorded unseen",
+                "money in the bank",
+            "stays bound", "one who contracted with it", "Person, and", "What, and day", "not known to claimant", "In doubt: One",
+                "It was never added"];
+        foreach (var county in For(id).Job.Work.Kind == WorkKind.Private && PaperCatalogue.Find(id)!.Use == PaperUse.Recorded
+            ? Counties : ["Yolo"])
         {
             foreach (var file in In(id, county).Files)
             {
@@ -47,7 +51,8 @@ public sealed class SheetWordsTests
 
     private static JobFile Finished(JobFile job, params string[] days) => job with
     {
-        Entries = [.. job.Entries.Where(e => e is not Completed), .. days.Select((d, i) => new Completed { Index = 40 + i, On = DayFact.On(Day(d)),
+        Entries = [.. job.Entries.Where(e => e is not Completed),
+            .. days.Select((d, i) => new Completed { Index = 40 + i, On = DayFact.On(Day(d)),
             By = CompletionTheory.Actual })],
     };
 
@@ -62,7 +67,8 @@ public sealed class SheetWordsTests
         var sheet = Make("notice-of-completion", j => j with { Work = j.Work with { Use = use } }).SheetText();
         Assert.Contains("by hand, or by registered, certified or express mail, or overnight", sheet, StringComparison.Ordinal);
         Assert.Contains("Çelik & Ōta Builders, Inc., direct contractor, 501 Trowel Avenue", sheet, StringComparison.Ordinal);
-        Assert.Contains("Quarrymen’s Supply Company, Inc., who gave preliminary notice, 2200 Plumb Street", sheet, StringComparison.Ordinal);
+        Assert.Contains("Quarrymen’s Supply Company, Inc., who gave preliminary notice, 2200 Plumb Street", sheet,
+            StringComparison.Ordinal);
         Assert.Equal(exempt, sheet.Contains("An owner who lives there", StringComparison.Ordinal));
     }
 
@@ -70,11 +76,13 @@ public sealed class SheetWordsTests
     [Fact]
     public void Other_days_of_completion_are_named_with_what_the_notice_is_worth_on_them()
     {
-        var sheet = Make("notice-of-completion", j => Finished(j, "2026-05-01", "2026-04-15"), o => o with { Day = Day("2026-05-01") }).SheetText();
+        var sheet = Make("notice-of-completion", j => Finished(j, "2026-05-01", "2026-04-15"), o => o with { Day = Day("2026-05-01") })
+            .SheetText();
         Assert.Contains("The notice states May 1, 2026, but the file leaves open whether the work was completed on another day", sheet,
             StringComparison.Ordinal);
         Assert.Matches(@"April 15, 2026 \([^)]*\): the time to record ended on April 30, 2026, and the notice would be void", sheet);
-        Assert.DoesNotContain("leaves open whether the work was completed", Make("notice-of-completion", j => Finished(j, "2026-05-01")).SheetText(),
+        Assert.DoesNotContain("leaves open whether the work was completed", Make("notice-of-completion", j => Finished(j, "2026-05-01"))
+            .SheetText(),
             StringComparison.Ordinal);
     }
 
@@ -102,7 +110,8 @@ public sealed class SheetWordsTests
         var made = Make("preliminary-notice", Ongoing);
         Assert.True(made.Says("Demand to date"));
         Assert.True(made.Says("$4,000.00"));
-        Assert.Contains("Left out of the demand to date: $80,250.00 for work from February 19, 2026 through March 27, 2026", made.SheetText(),
+        Assert.Contains("Left out of the demand to date: $80,250.00 for work from February 19, 2026 through March 27, 2026",
+            made.SheetText(),
             StringComparison.Ordinal);
     }
 
@@ -128,12 +137,15 @@ public sealed class SheetWordsTests
     [Fact]
     public void A_demand_says_since_when_an_earlier_one_is_overdue()
     {
-        static JobFile Demanding(JobFile job, string on) => Direct() with { Entries = [.. Direct().Entries.Where(e => e is not PaymentDemanded),
+        static JobFile Demanding(JobFile job, string on) =>
+            Direct() with { Entries = [.. Direct().Entries.Where(e => e is not PaymentDemanded),
             new PaymentDemanded { Index = 9, On = DayFact.On(Day(on)), Amount = 40_000m, Manner = Manner.CertifiedMail }] };
         var late = Make("payment-demand", j => Demanding(j, "2026-04-01")).SheetText();
-        Assert.Contains("On an earlier demand the time ended on May 1, 2026: what it demanded has been overdue since then", late, StringComparison.Ordinal);
+        Assert.Contains("On an earlier demand the time ended on May 1, 2026: what it demanded has been overdue since then", late,
+            StringComparison.Ordinal);
         Assert.DoesNotContain("nothing is overdue", late, StringComparison.Ordinal);
-        Assert.Contains("Until then nothing is overdue", Make("payment-demand", j => Demanding(j, "2026-05-01")).SheetText(), StringComparison.Ordinal);
+        Assert.Contains("Until then nothing is overdue", Make("payment-demand", j => Demanding(j, "2026-05-01")).SheetText(),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -149,7 +161,8 @@ public sealed class SheetWordsTests
     {
         foreach (var name in (string[])["short", "long"])
         {
-            var made = Make("payment-demand", name == "short" ? j => j with { Work = j.Work with { Site = j.Work.Site with { Legal = null } } } : null);
+            var made = Make("payment-demand", name == "short"
+                ? j => j with { Work = j.Work with { Site = j.Work.Site with { Legal = null } } } : null);
             var pages = ReadBack.Of(made.Files[0].Bytes).Pages;
             var lines = pages.Sum(p => p.Lines.Count);
             Assert.True(pages.Count == 1 || lines > 40, $"{pages.Count} pages for {lines} lines");
@@ -162,9 +175,11 @@ public sealed class SheetWordsTests
     [InlineData(Manner.CertificateOfMailing, true)]
     public void A_served_claim_s_steps_are_those_of_its_mail(Manner manner, bool certificate)
     {
-        var sheet = Make("claim", j => j.With(new ClaimServed { Index = 40, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner,
+        var sheet = Make("claim", j =>
+            j.With(new ClaimServed { Index = 40, On = DayFact.On(Day("2026-05-04")), To = ["p1"], Manner = manner,
             Article = manner == Manner.CertifiedMail ? "9407111898765432101238" : null })).SheetText();
-        Assert.Contains("If the claim was not signed before the copy was mailed, sign it, mail a copy again", sheet, StringComparison.Ordinal);
+        Assert.Contains("If the claim was not signed before the copy was mailed, sign it, mail a copy again", sheet,
+            StringComparison.Ordinal);
         Assert.Equal(certificate, sheet.Contains("Keep the stamped certificate of mailing", StringComparison.Ordinal));
         Assert.DoesNotContain("If the copy went first-class", sheet, StringComparison.Ordinal);
     }
@@ -172,7 +187,8 @@ public sealed class SheetWordsTests
     [Fact]
     public void What_was_paid_since_a_claim_was_recorded_is_told_to_the_attorney()
     {
-        var sheet = Make("notice-of-pendency", j => j.With(new Paid { Index = 50, On = DayFact.On(Day("2026-06-26")), Amount = 10_000m })).SheetText();
+        var sheet = Make("notice-of-pendency", j => j.With(new Paid { Index = 50, On = DayFact.On(Day("2026-06-26")), Amount = 10_000m }))
+            .SheetText();
         Assert.Contains("Since then $10,000.00 was paid", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("was paid", Make("notice-of-pendency").SheetText(), StringComparison.Ordinal);
     }
@@ -216,7 +232,8 @@ public sealed class SheetWordsTests
             && w.Contains("$9,000.00", StringComparison.Ordinal)));
         var job = Served();
         var packet = Assert.IsType<PacketOutcome.Made>(Kept.Claim(job, job.Assessed() with { Amount = amount }, draft: false));
-        Assert.Equal(told, packet.SheetText().Contains("The amount is in doubt: this claim states $12,345.00; on another reading of the facts no more "
+        Assert.Equal(told, packet.SheetText()
+            .Contains("The amount is in doubt: this claim states $12,345.00; on another reading of the facts no more "
             + "than $9,000.00 may be claimed", StringComparison.Ordinal));
     }
 

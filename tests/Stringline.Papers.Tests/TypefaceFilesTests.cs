@@ -4,7 +4,9 @@ using Stringline.Testing;
 
 namespace Stringline.Papers.Tests;
 
-/// <summary>The typefaces are the very files that the README beside them names: another file would break every paper's lines anew.</summary>
+/// <summary>
+/// The typefaces are the very files that the README beside them names: another file would break every paper's lines anew.
+/// </summary>
 public sealed partial class TypefaceFilesTests
 {
     private static readonly string Folder = Repository.Path("src/Stringline.Papers/assets");

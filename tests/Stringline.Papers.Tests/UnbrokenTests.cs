@@ -53,19 +53,22 @@ public sealed class UnbrokenTests
     {
         for (var owners = 40; owners <= 100; owners += 3)
         {
-            var many = Enumerable.Range(1, owners).Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Owner of Unit {i}, LLC",
+            var many = Enumerable.Range(1, owners)
+                .Select(i => new Party { Id = $"o{i}", Capacity = PartyCapacity.Owner, Name = $"Owner of Unit {i}, LLC",
                 Address = $"{i} Cordage Way\nDavis, CA 95616" }).ToArray();
             var pages = ReadBack.Of(Make(id, job => job.WithOwners(many)).Files[0].Bytes).Pages;
             var texts = pages.Select(p => string.Join(' ', p.Words.Select(w => w.Text))).ToList();
             if (texts.Any(t => t.Contains("Maker of Check:", StringComparison.Ordinal)))
-                Assert.Single(texts, t => t.Contains("Maker of Check:", StringComparison.Ordinal) && t.Contains("Check Payable to:", StringComparison.Ordinal));
+                Assert.Single(texts, t => t.Contains("Maker of Check:", StringComparison.Ordinal)
+                    && t.Contains("Check Payable to:", StringComparison.Ordinal));
             // Only what the form excepts is kept whole with the signature: before it no page ends early.
             for (var i = 0; i + 1 < pages.Count; i++)
             {
                 var end = Body(pages[i])[^1][0].Baseline;
                 var left = Body(pages[i + 1]).TakeWhile(l => !Text(l).StartsWith("Exceptions", StringComparison.Ordinal)).ToList();
                 Assert.True(left.Count == 0 || Sheet.Bottom - end < 70,
-                    $"{owners} owners: page {i + 1} ends {Sheet.Bottom - end:0} points early; then: {string.Join(" / ", left.Select(Text))}");
+                    $"{owners} owners: page {i + 1} ends {Sheet.Bottom - end:0} points early; "
+                        + $"then: {string.Join(" / ", left.Select(Text))}");
             }
         }
     }

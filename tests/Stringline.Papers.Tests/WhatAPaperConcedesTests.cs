@@ -24,13 +24,16 @@ public sealed class WhatAPaperConcedesTests
     public void A_demand_for_payment_goes_to_no_stranger_to_the_contract() =>
         Assert.Contains(Refusals("payment-demand", options: o => o with { To = ["p1"] }), r => r.Id == "not-the-debtor");
 
-    /// <summary>Civ. Code § 8834(a): notice of intent is posted at least five days before the notice; § 8832: 35 days after the due day.</summary>
+    /// <summary>
+    /// Civ. Code § 8834(a): notice of intent is posted at least five days before the notice; § 8832: 35 days after the due day.
+    /// </summary>
     [Theory]
     [InlineData("2026-06-16", "Sunday, June 21, 2026")]
     [InlineData("2026-06-06", "Thursday, June 11, 2026")]
     public void A_stop_work_notice_waits_for_five_days_of_posting(string asOf, string first) =>
         Assert.Contains($"NOT BEFORE {first} If the notice of intent is posted today",
-            Flat(Make("stop-work-notice", options: o => o with { Amount = 40_000m }, asOf: Day(asOf)).SheetText()), StringComparison.Ordinal);
+            Flat(Make("stop-work-notice", options: o => o with { Amount = 40_000m }, asOf: Day(asOf)).SheetText()),
+                StringComparison.Ordinal);
 
     /// <summary>Civ. Code § 8800: 30 days after the demand are only taken for the day that a contract sets (§ 8832).</summary>
     [Fact]
@@ -38,7 +41,9 @@ public sealed class WhatAPaperConcedesTests
         Assert.Contains("Counted as 30 days after the demand it is May 1, 2026",
             Flat(Make("stop-work-notice", options: o => o with { Day = null }).SheetText()), StringComparison.Ordinal);
 
-    /// <summary>A release ends the record of the claim, and neither the action nor its notice of pendency (Code Civ. Proc. § 405.50).</summary>
+    /// <summary>
+    /// A release ends the record of the claim, and neither the action nor its notice of pendency (Code Civ. Proc. § 405.50).
+    /// </summary>
     [Fact]
     public void A_release_while_an_action_is_pending_says_what_else_must_be_ended()
     {
@@ -73,6 +78,7 @@ public sealed class WhatAPaperConcedesTests
     {
         const string one = "state one and the same claim. It is to be paid once.";
         Assert.Contains(one, Flat(Make("stop-payment-notice").TextOf()), StringComparison.Ordinal);
-        Assert.DoesNotContain(one, Flat(Make("stop-payment-notice", options: o => o with { To = ["p1"] }).TextOf()), StringComparison.Ordinal);
+        Assert.DoesNotContain(one, Flat(Make("stop-payment-notice", options: o => o with { To = ["p1"] }).TextOf()),
+            StringComparison.Ordinal);
     }
 }

@@ -10,7 +10,9 @@ public sealed class CountyClosingsTests
     private const string Head = "county,day,why,source,date_read,how_sure";
     private const string Good = "Kern,2026-03-30,a closing,a calendar of the county,2026-11-25,read";
 
-    /// <summary>lacounty.gov/closures, read 2026-11-25: the day of mourning of January 9, 2025, on which State and courts were open.</summary>
+    /// <summary>
+    /// lacounty.gov/closures, read 2026-11-25: the day of mourning of January 9, 2025, on which State and courts were open.
+    /// </summary>
     [Fact]
     public void Los_Angeles_was_closed_on_the_day_of_mourning_of_2025()
     {
@@ -23,7 +25,8 @@ public sealed class CountyClosingsTests
     /// <summary>A day carried forward from other years closes the office, and it is said that it is not certain.</summary>
     [Fact]
     public void A_day_carried_forward_says_so() =>
-        Assert.Contains("not certain", CountyClosings.Calendar("Los Angeles").WhyClosed(new LocalDate(2026, 3, 30)), StringComparison.Ordinal);
+        Assert.Contains("not certain", CountyClosings.Calendar("Los Angeles").WhyClosed(new LocalDate(2026, 3, 30)),
+            StringComparison.Ordinal);
 
     /// <summary>
     /// Worked by hand: Tuesday March 31, 2026 is a State holiday. The open day before April 1 is then Monday the 30th; where the county
@@ -51,12 +54,15 @@ public sealed class CountyClosingsTests
     public void A_broken_row_is_refused(string there, string instead, string message)
     {
         var broken = Good.Replace(there, instead, StringComparison.Ordinal);
-        Assert.StartsWith(message, Assert.Throws<FormatException>(() => CountyClosings.Parse($"{Head}\n{broken}\n")).Message, StringComparison.Ordinal);
+        Assert.StartsWith(message, Assert.Throws<FormatException>(() => CountyClosings.Parse($"{Head}\n{broken}\n")).Message,
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_day_has_one_row_for_a_county() =>
-        Assert.StartsWith("Line 4, day:", Assert.Throws<FormatException>(() => CountyClosings.Parse($"# remark\n{Head}\n{Good}\n{Good}\n")).Message, StringComparison.Ordinal);
+        Assert.StartsWith("Line 4, day:",
+            Assert.Throws<FormatException>(() => CountyClosings.Parse($"# remark\n{Head}\n{Good}\n{Good}\n")).Message,
+                StringComparison.Ordinal);
 
     [Theory]
     [InlineData("")]

@@ -27,7 +27,8 @@ public sealed class SiteCountyTests
         var finding = SiteCounty.Question(At(county, "94303"))!;
         Assert.Equal((SiteCounty.FindingId, Standing.InDoubt), (finding.Id, finding.Standing));
         Assert.Contains(choice, Assert.Single(finding.Questions).Text, StringComparison.Ordinal);
-        Assert.Contains("Civ. Code § 1169", Assert.Single(finding.Why).Section.Replace("§§", "§", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("Civ. Code § 1169", Assert.Single(finding.Why).Section.Replace("§§", "§", StringComparison.Ordinal),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -57,17 +58,22 @@ public sealed class SiteCountyTests
         Assert.NotNull(SiteCounty.Question(At("Yolo", zip, city)));
     }
 
-    /// <summary>Every ZIP with each of its counties, and with the first and the last of the others: silence only where the county is the one and only.</summary>
+    /// <summary>
+    /// Every ZIP with each of its counties, and with the first and the last of the others: silence only where the county is the one and
+    /// only.
+    /// </summary>
     [Fact]
     public void Every_ZIP_gives_silence_only_for_the_one_county_known()
     {
         foreach (var zip in ZipTable.All)
         {
             var known = ZipTable.Find(zip)!.Counties;
-            foreach (var county in (IEnumerable<string>)[.. known, Counties.All.First(c => !known.Contains(c)), Counties.All.Last(c => !known.Contains(c))])
+            foreach (var county in (IEnumerable<string>)[.. known, Counties.All.First(c => !known.Contains(c)),
+                Counties.All.Last(c => !known.Contains(c))])
             {
                 var answer = SiteCounty.Of(At(county, zip));
-                var expected = !known.Contains(county) ? typeof(CountyAnswer.DoesNotFit) : known.Count > 1 ? typeof(CountyAnswer.Straddles) : typeof(CountyAnswer.Fits);
+                var expected = !known.Contains(county)
+                    ? typeof(CountyAnswer.DoesNotFit) : known.Count > 1 ? typeof(CountyAnswer.Straddles) : typeof(CountyAnswer.Fits);
                 Assert.IsType(expected, answer);
             }
         }

@@ -67,7 +67,9 @@ public sealed class ZipTableTests
         Assert.All(other, row => Assert.Contains(row.Main, ZipTable.Find(row.Zip)!.Counties));
     }
 
-    /// <summary>ZIPs whose counties anyone who lives there knows (from memory), and the straddlers that the sources were found to differ on.</summary>
+    /// <summary>
+    /// ZIPs whose counties anyone who lives there knows (from memory), and the straddlers that the sources were found to differ on.
+    /// </summary>
     [Theory]
     [InlineData("95695", "Woodland", "Yolo")]
     [InlineData("94102", "San Francisco", "San Francisco")]

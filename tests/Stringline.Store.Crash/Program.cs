@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Law.Facts;
 using Stringline.Store;
 
@@ -24,7 +25,8 @@ static void Write(string path, int rounds, TextWriter acknowledged)
     {
         if (jobs.Count < 3 || round % 10 == 9)
         {
-            var id = journal.Put(new KeyedJob(Guid.NewGuid().ToString(), Job(Group)), "crash") is PutOutcome.Added added ? added.Job : throw new InvalidOperationException("Not added.");
+            var id = journal.Put(new KeyedJob(Guid.NewGuid().ToString(), Job(Group)), "crash") is PutOutcome.Added added
+                ? added.Job : throw new InvalidOperationException("Not added.");
             jobs.Add(journal.Read(id)!.Tip);
             Acknowledge(acknowledged, jobs[^1]);
             continue;
@@ -32,8 +34,11 @@ static void Write(string path, int rounds, TextWriter acknowledged)
 
         // Always a whole group, sometimes with a paper: where part of a group is found, a change was written by halves.
         var at = round % jobs.Count;
-        var paper = (ProofResult.Taken)Proof.Of("receipt.pdf", System.Text.Encoding.ASCII.GetBytes($"%PDF-1.7\n% {Guid.NewGuid()}\n%%EOF\n"));
-        List<JobChange> changes = [.. Enumerable.Range(0, Group).Select(i => new JobChange.Happened(Delivery(i)) { Proofs = i == 0 && round % 2 == 0 ? [paper.Proof] : [] })];
+        var paper = (ProofResult.Taken)Proof.Of("receipt.pdf",
+            System.Text.Encoding.ASCII.GetBytes($"%PDF-1.7\n% {Guid.NewGuid()}\n%%EOF\n"));
+        List<JobChange> changes =
+            [.. Enumerable.Range(0, Group)
+                .Select(i => new JobChange.Happened(Delivery(i)) { Proofs = i == 0 && round % 2 == 0 ? [paper.Proof] : [] })];
         if (journal.Append(jobs[at].Id, jobs[at].Sequence, changes, "crash") is not AppendOutcome.Appended appended)
             throw new InvalidOperationException("Not appended.");
         jobs[at] = jobs[at] with { Sequence = appended.Sequence, Hash = appended.Hash };
@@ -43,7 +48,7 @@ static void Write(string path, int rounds, TextWriter acknowledged)
 
 static void Acknowledge(TextWriter writer, JobTip tip)
 {
-    writer.WriteLine(FormattableString.Invariant($"{tip.Id} {tip.Sequence} {tip.Hash} ."));
+    writer.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{tip.Id} {tip.Sequence} {tip.Hash} ."));
     writer.Flush();
 }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Store.Upkeep;
 using Stringline.Testing;
 
@@ -19,9 +20,12 @@ public abstract class AtOnceTests(Func<Place> make)
     // What only reads, so that no call is in neither list.
     private static readonly string[] Reading =
     [
-        nameof(IJournal.Read), nameof(IJournal.Find), nameof(IJournal.ReadAll), nameof(IJournal.OfEach), nameof(IJournal.Tips), nameof(IJournal.ReadProof), nameof(IJournal.Search),
-        nameof(IJournal.ReadAssessed), nameof(IJournal.Desk), nameof(IJournal.Steps), nameof(IJournal.StepTotals), nameof(IJournal.Watches), nameof(IJournal.StepsWritten), nameof(IJournal.Choices),
-        nameof(IJournal.JobsOf), nameof(IJournal.AssessedOf), nameof(IJournal.Customers), nameof(IJournal.FindDamaged), nameof(IJournal.ReadSettings), nameof(IJournal.CountJobs),
+        nameof(IJournal.Read), nameof(IJournal.Find), nameof(IJournal.ReadAll), nameof(IJournal.OfEach), nameof(IJournal.Tips),
+            nameof(IJournal.ReadProof), nameof(IJournal.Search),
+        nameof(IJournal.ReadAssessed), nameof(IJournal.Desk), nameof(IJournal.Steps), nameof(IJournal.StepTotals), nameof(IJournal.Watches),
+            nameof(IJournal.StepsWritten), nameof(IJournal.Choices),
+        nameof(IJournal.JobsOf), nameof(IJournal.AssessedOf), nameof(IJournal.Customers), nameof(IJournal.FindDamaged),
+            nameof(IJournal.ReadSettings), nameof(IJournal.CountJobs),
         nameof(IJournal.CountAssessed), nameof(IJournal.Compare), nameof(IJournal.Check),
     ];
 
@@ -31,7 +35,8 @@ public abstract class AtOnceTests(Func<Place> make)
     public void Every_call_of_the_journal_is_known_to_write_or_to_read()
     {
         var calls = typeof(IJournal).GetMethods().Where(method => !method.IsSpecialName).Select(method => method.Name).Distinct();
-        Assert.Equal(calls.Order(StringComparer.Ordinal), Reading.Concat(Write.Every.Select(write => write.Call)).Distinct().Order(StringComparer.Ordinal));
+        Assert.Equal(calls.Order(StringComparer.Ordinal), Reading.Concat(Write.Every.Select(write => write.Call)).Distinct()
+            .Order(StringComparer.Ordinal));
     }
 
     [Theory]
@@ -118,7 +123,9 @@ public abstract class AtOnceTests(Func<Place> make)
             IsWhole(place);
             if (told.Contains("added"))
             {
-                using var copy = Journals.Open(what == "back up" ? Path.Combine(folder, "new") : other.Address, SystemClock.Instance, what == "back up" ? OpenStore.ReadOnly : OpenStore.MustExist);
+                using var copy = Journals.Open(what == "back up"
+                    ? Path.Combine(folder, "new") : other.Address, SystemClock.Instance, what == "back up"
+                    ? OpenStore.ReadOnly : OpenStore.MustExist);
                 Assert.Equal(seal, copy.Check().Seal);
             }
             else
@@ -172,7 +179,7 @@ public abstract class AtOnceTests(Func<Place> make)
             {
                 using var journal = Journals.Open(place.Address, SystemClock.Instance, OpenStore.OrMakeOnWriting);
                 start.SignalAndWait();
-                return journal.Put(new KeyedJob(FormattableString.Invariant($"{writer}"), Samples.Long("x", 2)), "test");
+                return journal.Put(new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"{writer}"), Samples.Long("x", 2)), "test");
             })));
             Assert.All(outcomes, outcome => Assert.IsType<PutOutcome.Added>(outcome));
             using var after = Journals.Open(place.Address, SystemClock.Instance);
@@ -191,7 +198,8 @@ public abstract class AtOnceTests(Func<Place> make)
         for (var round = 0; round < Times; round++)
         {
             List<KeyedJob> jobs =
-                [.. Enumerable.Range(0, 3).Select(i => new KeyedJob(FormattableString.Invariant($"{round}-{i}"), Samples.Long("x", 2)))];
+                [.. Enumerable.Range(0, 3)
+                    .Select(i => new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"{round}-{i}"), Samples.Long("x", 2)))];
             using var start = new Barrier(Writers);
             var reports = await Task.WhenAll(Enumerable.Range(0, Writers).Select(writer => Task.Run(() =>
             {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CsCheck;
 using Stringline.Law.Facts;
 using Stringline.Testing;
@@ -28,7 +29,7 @@ public abstract class JournalTests : IDisposable
         JobFileGen.Job.Sample(
             job =>
             {
-                var key = FormattableString.Invariant($"job {Interlocked.Increment(ref number)}");
+                var key = string.Create(CultureInfo.InvariantCulture, $"job {Interlocked.Increment(ref number)}");
                 var id = Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob(key, job with { Entries = [] }), "test")).Job;
                 for (var i = 0; i < job.Entries.Count; i++)
                     Assert.Equal(i + 2, Assert.IsType<AppendOutcome.Appended>(
@@ -46,7 +47,8 @@ public abstract class JournalTests : IDisposable
     {
         var journal = Place.Open();
         var jobs = new List<KeyedJob>();
-        JobFileGen.Job.Sample(job => jobs.Add(new KeyedJob(FormattableString.Invariant($"job {jobs.Count}"), job)), iter: 100, threads: 1);
+        JobFileGen.Job.Sample(job => jobs.Add(new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"job {jobs.Count}"), job)),
+            iter: 100, threads: 1);
         var report = journal.PutMany(jobs, "test");
         Assert.Equal((jobs.Count, 0L, 0L, (long)jobs.Sum(job => 1 + job.Job.Entries.Count), 0),
             (report.Added, report.Extended, report.Unchanged, report.Changes, report.Faults.Count));
@@ -81,11 +83,12 @@ public abstract class JournalTests : IDisposable
         var journal = Place.Open();
         for (var round = 0; round < 10; round++)
         {
-            var key = FormattableString.Invariant($"k{round}");
+            var key = string.Create(CultureInfo.InvariantCulture, $"k{round}");
             var outcomes = await Task.WhenAll(Enumerable.Range(0, 4).Select(writer => Task.Run(() =>
             {
                 using var own = Journals.Open(Place.Address, SystemClock.Instance);
-                return own.Add(new KeyedJob(key, Samples.Bare() with { Name = FormattableString.Invariant($"of {writer}") }), "test");
+                return own.Add(
+                    new KeyedJob(key, Samples.Bare() with { Name = string.Create(CultureInfo.InvariantCulture, $"of {writer}") }), "test");
             })));
             Assert.Single(outcomes.OfType<PutOutcome.Added>());
             var kept = journal.Find(key)!.Job.Name;
@@ -107,7 +110,7 @@ public abstract class JournalTests : IDisposable
         Gen.Select(JobFileGen.Job, JobFileGen.Day).Sample(
             (job, day) =>
             {
-                var key = FormattableString.Invariant($"job {Interlocked.Increment(ref number)}");
+                var key = string.Create(CultureInfo.InvariantCulture, $"job {Interlocked.Increment(ref number)}");
                 journal.Put(new KeyedJob(key, job), "test");
                 var known = journal.Find(key)!.KnownOn(day);
                 var expected = job.Entries.Where(
@@ -170,8 +173,8 @@ public abstract class JournalTests : IDisposable
             long seen = 1;
             for (var i = 0; i < Each;)
             {
-                var entry = Samples.Delivery(0, 10m, FormattableString.Invariant($"W{writer}-{i}"));
-                switch (own.Append(id, seen, [Samples.Entry(entry)], FormattableString.Invariant($"writer {writer}")))
+                var entry = Samples.Delivery(0, 10m, string.Create(CultureInfo.InvariantCulture, $"W{writer}-{i}"));
+                switch (own.Append(id, seen, [Samples.Entry(entry)], string.Create(CultureInfo.InvariantCulture, $"writer {writer}")))
                 {
                     case AppendOutcome.Appended appended:
                         seen = appended.Sequence;
@@ -191,7 +194,7 @@ public abstract class JournalTests : IDisposable
         Assert.True(conflicts > 0, "No two writers met; the test proves nothing.");
         var refs = journal.Read(id)!.Job.All<Furnished>().Select(entry => entry.Ref).Order(StringComparer.Ordinal);
         Assert.Equal(Enumerable.Range(0, Writers)
-            .SelectMany(w => Enumerable.Range(0, Each).Select(i => FormattableString.Invariant($"W{w}-{i}")))
+            .SelectMany(w => Enumerable.Range(0, Each).Select(i => string.Create(CultureInfo.InvariantCulture, $"W{w}-{i}")))
             .Order(StringComparer.Ordinal), refs);
         Assert.True(journal.Check().IsWhole);
     }
@@ -209,7 +212,7 @@ public abstract class JournalTests : IDisposable
             using var own = Journals.Open(Place.Address, SystemClock.Instance);
             for (var i = 0; i < 10; i++)
                 Assert.IsType<PutOutcome.Added>(
-                    own.Put(new KeyedJob(FormattableString.Invariant($"{writer}/{i}"), Samples.Long("x", 3)), "test"));
+                    own.Put(new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"{writer}/{i}"), Samples.Long("x", 3)), "test"));
         })));
         var journal = Place.Open();
         Assert.Equal(Enumerable.Range(1, Writers * 10).Select(id => (long)id), journal.Tips().Select(tip => tip.Id));
@@ -297,7 +300,8 @@ public abstract class JournalTests : IDisposable
     public void Reading_all_gives_what_was_there_when_it_began_while_others_write()
     {
         var journal = Place.Open();
-        journal.PutMany(Enumerable.Range(1, 20).Select(i => new KeyedJob(FormattableString.Invariant($"{i}"), Samples.Long("x", 2))),
+        journal.PutMany(Enumerable.Range(1, 20)
+            .Select(i => new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"{i}"), Samples.Long("x", 2))),
             "test");
         var seen = new List<long>();
         foreach (var job in journal.ReadAll(new JobsToRead { After = 5 }))

@@ -38,7 +38,10 @@ internal sealed class OwnServer : IDisposable
     /// <summary>A new server; null where the programs that make one are not on this machine.</summary>
     public static OwnServer? Make() => Bin() is { } bin ? new OwnServer(bin) : null;
 
-    /// <summary>Stops it as <c>pg_ctl stop -m immediate</c> does: every process of it ends at once, nothing is finished, and it recovers when it starts again.</summary>
+    /// <summary>
+    /// Stops it as <c>pg_ctl stop -m immediate</c> does: every process of it ends at once, nothing is finished, and it recovers when it
+    /// starts again.
+    /// </summary>
     public void StopHard()
     {
         var process = int.Parse(File.ReadLines(Path.Combine(folder, "data", "postmaster.pid")).First(), CultureInfo.InvariantCulture);
@@ -48,7 +51,8 @@ internal sealed class OwnServer : IDisposable
 
     /// <summary>Starts it again.</summary>
     public void Start() => AsServer(string.Create(CultureInfo.InvariantCulture,
-        $"\"{bin}/pg_ctl\" -D \"$1/data\" -l \"$1/log\" -w -t 60 -o \"-c listen_addresses=127.0.0.1 -c unix_socket_directories=$1 -c port={port} -c fsync=off\" start"));
+        $"\"{bin}/pg_ctl\" -D \"$1/data\" -l \"$1/log\" -w -t 60 -o \"-c listen_addresses=127.0.0.1 -c unix_socket_directories=$1 -c "
+            + $"port={port} -c fsync=off\" start"));
 
     /// <inheritdoc/>
     public void Dispose()
@@ -60,9 +64,11 @@ internal sealed class OwnServer : IDisposable
 
     private static string? Bin()
     {
-        var debian = Directory.Exists("/usr/lib/postgresql") ? Directory.GetDirectories("/usr/lib/postgresql").Select(version => Path.Combine(version, "bin")) : [];
+        var debian = Directory.Exists("/usr/lib/postgresql")
+            ? Directory.GetDirectories("/usr/lib/postgresql").Select(version => Path.Combine(version, "bin")) : [];
         var path = (Environment.GetEnvironmentVariable("PATH") ?? "").Split(Path.PathSeparator);
-        return debian.OrderDescending(StringComparer.Ordinal).Concat(path).FirstOrDefault(folder => File.Exists(Path.Combine(folder, "initdb")) && File.Exists(Path.Combine(folder, "pg_ctl")));
+        return debian.OrderDescending(StringComparer.Ordinal).Concat(path)
+            .FirstOrDefault(folder => File.Exists(Path.Combine(folder, "initdb")) && File.Exists(Path.Combine(folder, "pg_ctl")));
     }
 
     private static int FreePort()
@@ -73,7 +79,8 @@ internal sealed class OwnServer : IDisposable
     }
 
     private void AsServer(string command) =>
-        Run(Environment.IsPrivilegedProcess ? $"cd \"$1\" && exec runuser -u postgres -- {command}" : $"cd \"$1\" && exec {command}", folder);
+        Run(Environment.IsPrivilegedProcess
+            ? $"cd \"$1\" && exec runuser -u postgres -- {command}" : $"cd \"$1\" && exec {command}", folder);
 
     // Its processes live on, so they get nothing of the test's own to hold on to.
     private static void Run(string command, string folder)

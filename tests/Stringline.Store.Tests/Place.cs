@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Data.Common;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -126,7 +127,8 @@ public sealed class PostgresPlace : Place
 {
     private static int count;
 
-    private readonly string schema = FormattableString.Invariant($"t{Environment.ProcessId}_{Interlocked.Increment(ref count)}");
+    private readonly string schema =
+        string.Create(CultureInfo.InvariantCulture, $"t{Environment.ProcessId}_{Interlocked.Increment(ref count)}");
 
     /// <summary>The server; without it the tests of PostgreSQL fail, since passing over them would look like success.</summary>
     public static string Server

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Tables;
 using Stringline.Law.Facts;
 using Stringline.Testing;
@@ -30,8 +31,8 @@ internal static class Samples
         On = DayFact.On(new LocalDate(2026, 3, 2).PlusDays(index % 60)),
         Until = DayFact.On(new LocalDate(2026, 3, 2).PlusDays(index % 60)),
         Amount = amount,
-        Text = FormattableString.Invariant($"Block, pallet {index}"),
-        Ref = reference ?? FormattableString.Invariant($"INV-{index}"),
+        Text = string.Create(CultureInfo.InvariantCulture, $"Block, pallet {index}"),
+        Ref = reference ?? string.Create(CultureInfo.InvariantCulture, $"INV-{index}"),
     };
 
     public static JobChange Entry(Entry entry, params Proof[] proofs) => new JobChange.Happened(entry) { Proofs = proofs };

@@ -10,22 +10,29 @@ using Stringline.Testing;
 namespace Stringline.Store.Tests;
 
 /// <summary>
-/// A PostgreSQL server is stopped at once (<c>pg_ctl stop -m immediate</c>) in the midst of every kind of write, and started again. The store is then
-/// the whole one of before or the whole one of after, nothing that was acknowledged is lost, and who wrote is told in plain words.
-/// <c>bench/server-stops</c> does it at more moments.
+/// A PostgreSQL server is stopped at once (<c>pg_ctl stop -m immediate</c>) in the midst of every kind of write, and started again. The
+/// store is then the whole one of before or the whole one of after, nothing that was acknowledged is lost, and who wrote is told in plain
+/// words. <c>bench/server-stops</c> does it at more moments.
 /// </summary>
 /// <param name="own">The server.</param>
 [Slow(Slow.PostgreSql)]
 public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<ServerStopTests.Server>, IDisposable
 {
-    // A write is stopped while it waits for a table that somebody else holds: in ./test for one that it comes to late, else for each in turn.
-    private static readonly string[] Tables = ["store", "settings", "jobs", "proofs", "changes", "search_texts", "assessed", "steps", "steps_written"];
+    // A write is stopped while it waits for a table that somebody else holds: in ./test for one that it comes to late, else for each in
+    // turn.
+    private static readonly string[] Tables =
+        ["store", "settings", "jobs", "proofs", "changes", "search_texts", "assessed", "steps", "steps_written"];
 
     private static readonly int More = Rounds.Of("STRINGLINE_STOPS", 0);
 
     private static readonly Dictionary<string, Func<ServerStopTests, string, string>> Upkeep = new(StringComparer.Ordinal)
     {
-        ["import 200 jobs"] = (_, address) => In(address, journal => journal.PutMany([.. Enumerable.Range(0, 200).Select(i => new KeyedJob(FormattableString.Invariant($"{i}"), Samples.Long("x", 5)))], "test").Added == 200),
+        ["import 200 jobs"] = (_, address) =>
+            In(address, journal =>
+                journal.PutMany(
+                    [.. Enumerable.Range(0, 200)
+                        .Select(i => new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"{i}"), Samples.Long("x", 5)))],
+                        "test").Added == 200),
         ["assess all"] = (_, address) => In(address, journal =>
         {
             journal.WriteAssessed(journal.Tips().Select(Write.Found));
@@ -36,7 +43,8 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
             File.Delete(test.New);
             return Backup.Make(journal, test.New).IsWhole;
         }),
-        ["restore"] = (test, address) => Restore.From(test.Made, address, replace: true, SystemClock.Instance).Check.IsWhole ? "added" : "refused",
+        ["restore"] = (test, address) => Restore.From(test.Made, address, replace: true, SystemClock.Instance).Check.IsWhole
+            ? "added" : "refused",
         ["move"] = (test, address) => Move.To(test.Made, address + "_moved", SystemClock.Instance).IsWhole ? "added" : "refused",
         ["make a store"] = (_, address) => In(address + "_made", _ => true),
         ["bring an earlier version to this one"] = (_, address) => In(address, _ => true),
@@ -117,7 +125,8 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
         // On a connection of its own: within a transaction a server shows who waits as it was when it was first asked.
         await using var looker = new NpgsqlConnection(server.Connection + ";Pooling=False");
         await looker.OpenAsync(TestContext.Current.CancellationToken);
-        while (!writing.IsCompleted && looker.ExecuteScalar<long>("select count(*) from pg_stat_activity where wait_event_type = 'Lock'") == 0)
+        while (!writing.IsCompleted && looker.ExecuteScalar<long>("select count(*) from pg_stat_activity where wait_event_type = 'Lock'")
+            == 0)
             await Task.Delay(5, TestContext.Current.CancellationToken);
         if (writing.IsCompleted)
         {
@@ -170,7 +179,8 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
         var now = State(address);
 
         // A move makes an empty store first, and may begin where one is: the same command again finishes.
-        if (what == "move" && told.Word != "added" && now.Split("; ") is [var old, ['0', ' ', 'j', ..], "none"] && before.StartsWith(old + "; ", StringComparison.Ordinal))
+        if (what == "move" && told.Word != "added" && now.Split("; ") is [var old, ['0', ' ', 'j', ..], "none"]
+            && before.StartsWith(old + "; ", StringComparison.Ordinal))
         {
             Assert.Equal("added", Do(what, address));
             Assert.Equal(after, State(address));
@@ -180,7 +190,10 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
         if (told.Word == "added")
             Assert.Equal(after, now);
         else
-            Assert.True(now == before || (now == after && (told.Maybe || what is "restore" or "move" or "make a store" or "bring an earlier version to this one")), $"{what}: {now}; before: {before}; after: {after}; told: {told.Word}");
+            Assert.True(now == before
+                || (now == after
+                    && (told.Maybe || what is "restore" or "move" or "make a store" or "bring an earlier version to this one")),
+                    $"{what}: {now}; before: {before}; after: {after}; told: {told.Word}");
     }
 
     // What stands at the address and beside it, all of it walked.
@@ -232,7 +245,10 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
         {
             using var journal = Journals.Open(address, SystemClock.Instance, OpenStore.OrMake);
             Assert.IsType<PutOutcome.Added>(journal.Put(new KeyedJob(Write.Job, Write.Filled()), "test"));
-            Assert.Equal(20, journal.PutMany(Enumerable.Range(0, 20).Select(i => new KeyedJob(FormattableString.Invariant($"other {i}"), Samples.Long("x", 4))), "test").Added);
+            Assert.Equal(20,
+                journal.PutMany(Enumerable.Range(0, 20)
+                    .Select(i => new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"other {i}"), Samples.Long("x", 4))),
+                    "test").Added);
             if (what is "erase what was found" or "renew what is derived")
                 journal.WriteAssessed(journal.Tips().Select(Write.Found));
             File.Delete(Made);
@@ -273,11 +289,13 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
         database.Change((connection, transaction) =>
         {
             connection.Execute("update store set jobs = 1", transaction: transaction);
-            connection.Execute("insert into jobs (id, key, name, sequence, hash) values (@Id, @Key, @Name, @Sequence, @hash)", new { tip.Id, tip.Key, tip.Name, tip.Sequence, hash = tip.Hash.ToBytes() }, transaction);
+            connection.Execute("insert into jobs (id, key, name, sequence, hash) values (@Id, @Key, @Name, @Sequence, @hash)",
+                new { tip.Id, tip.Key, tip.Name, tip.Sequence, hash = tip.Hash.ToBytes() }, transaction);
             foreach (var row in rows.Rows)
             {
                 connection.Execute(
-                    "insert into changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) values (1, @Sequence, @At, @Who, @Kind, @Learned, @Supersedes, @Proofs, @Payload, @Hash)",
+                    "insert into changes (job, sequence, at, who, kind, learned, supersedes, proofs, payload, hash) values (1, @Sequence, "
+                        + "@At, @Who, @Kind, @Learned, @Supersedes, @Proofs, @Payload, @Hash)",
                     new { row.Sequence, row.At, row.Who, row.Kind, row.Learned, row.Supersedes, row.Proofs, row.Payload, row.Hash },
                     transaction);
             }

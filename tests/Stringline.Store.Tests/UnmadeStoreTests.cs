@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Testing;
 
 namespace Stringline.Store.Tests;
@@ -66,7 +67,8 @@ public sealed class UnmadeStoreTests : IDisposable
     {
         using var journal = Open();
         Parallel.For(0, 16, i =>
-            Assert.IsType<PutOutcome.Added>(journal.Add(new KeyedJob(FormattableString.Invariant($"job {i}"), Samples.Bare()), "ana")));
+            Assert.IsType<PutOutcome.Added>(
+                journal.Add(new KeyedJob(string.Create(CultureInfo.InvariantCulture, $"job {i}"), Samples.Bare()), "ana")));
         Assert.Equal(16, journal.CountJobs());
         Assert.True(journal.Check().IsWhole);
     }

@@ -137,7 +137,8 @@ public sealed class AssessmentJsonTests
     [Fact]
     public void An_amount_that_is_not_known_says_so_and_one_in_doubt_gives_both_ends()
     {
-        using var unknown = Written(new JobBuilder().Role(ClaimantRole.Subcontractor).Price(412_000m).Furnished("2026-04-01").Notice("2026-04-02"));
+        using var unknown =
+            Written(new JobBuilder().Role(ClaimantRole.Subcontractor).Price(412_000m).Furnished("2026-04-01").Notice("2026-04-02"));
         Assert.True(unknown.RootElement.GetProperty("amount").GetProperty("isUnknown").GetBoolean());
         Assert.False(unknown.RootElement.GetProperty("amount").TryGetProperty("atLeast", out _));
         using var doubt = Written(new JobBuilder().Furnished("2025-09-01", 3_000m, until: "2025-09-20").Notice("2025-09-30"));

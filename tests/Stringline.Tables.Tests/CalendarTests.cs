@@ -10,7 +10,8 @@ public sealed class CalendarTests
 {
     private static readonly LocalDate Asked = new(2026, 6, 1);
 
-    private static readonly CalendarDay Day = new("2026-114; B, \\x", "claim-of-lien.last-day", new LocalDate(2026, 6, 26), "Record the claim of lien", "Peña Court; 2, with a name that is long enough to be folded over the line, Muñoz & Söhne 木", 7)
+    private static readonly CalendarDay Day = new("2026-114; B, \\x", "claim-of-lien.last-day", new LocalDate(2026, 6, 26),
+        "Record the claim of lien", "Peña Court; 2, with a name that is long enough to be folded over the line, Muñoz & Söhne 木", 7)
     {
         Stakes = "owed $12,345.67, all of it at stake",
         Remedy = "Claim of lien",
@@ -58,7 +59,8 @@ public sealed class CalendarTests
         Assert.StartsWith("At once: ", read.Summary, StringComparison.Ordinal);
         Assert.Contains("by 2026-05-29", read.Description, StringComparison.Ordinal);
         Assert.Contains("act at once", read.Description, StringComparison.Ordinal);
-        var told = Read(Day with { Day = new LocalDate(2026, 5, 29), Outlook = "Planned day past. The law’s last day is today, 2026-06-01 (Mon)." });
+        var told = Read(Day with { Day = new LocalDate(2026, 5, 29), Outlook =
+            "Planned day past. The law’s last day is today, 2026-06-01 (Mon)." });
         Assert.Contains("The law’s last day is today", told.Description, StringComparison.Ordinal);
         Assert.DoesNotContain("act at once", told.Description, StringComparison.Ordinal);
         Assert.Empty(read.Alarms);

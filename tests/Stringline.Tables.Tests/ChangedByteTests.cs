@@ -60,7 +60,8 @@ public sealed class ChangedByteTests : IDisposable
                 return Hostile.Books.Of(Hostile.Books.TwoRows);
             case "shared-texts":
                 return Hostile.Books.With(Hostile.Books.Sheet, Hostile.Books.Worksheet(
-                    "<row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c r=\"B1\"><v>7</v></c></row><row r=\"2\"><c r=\"B2\" t=\"s\"><v>0</v></c></row>"));
+                    "<row r=\"1\"><c r=\"A1\" t=\"s\"><v>0</v></c><c r=\"B1\"><v>7</v></c></row><row r=\"2\"><c r=\"B2\" "
+                        + "t=\"s\"><v>0</v></c></row>"));
             default:
                 using (var stream = new MemoryStream())
                 {

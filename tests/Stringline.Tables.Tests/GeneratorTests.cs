@@ -15,7 +15,8 @@ public sealed class GeneratorTests
     private static readonly Type[] Facts =
     [
         .. typeof(Entry).Assembly.GetTypes()
-            .Where(type => type is { IsPublic: true, IsClass: true, IsAbstract: false, Namespace: "Stringline.Law.Facts" } && IsRecord(type)),
+            .Where(type => type is { IsPublic: true, IsClass: true, IsAbstract: false, Namespace: "Stringline.Law.Facts" }
+                && IsRecord(type)),
     ];
 
     [Fact]

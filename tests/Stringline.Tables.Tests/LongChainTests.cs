@@ -25,7 +25,8 @@ public sealed class LongChainTests
         for (var i = 0; i < Entries; i++)
         {
             var older = form == "circle" ? (i + 1) % Entries : i - 1;
-            more.Append(System.Globalization.CultureInfo.InvariantCulture, $",{{\"what\":\"furnished\",\"on\":\"2026-03-01\",\"amount\":1.00,\"ref\":\"C\",\"id\":\"c{i}\"");
+            more.Append(System.Globalization.CultureInfo.InvariantCulture,
+                $",{{\"what\":\"furnished\",\"on\":\"2026-03-01\",\"amount\":1.00,\"ref\":\"C\",\"id\":\"c{i}\"");
             if (older >= 0)
                 more.Append(System.Globalization.CultureInfo.InvariantCulture, $",\"supersedes\":\"c{older}\"");
             more.Append('}');

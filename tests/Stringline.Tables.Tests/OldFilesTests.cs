@@ -19,8 +19,10 @@ public sealed partial class OldFilesTests
     public void A_file_of_before_is_read_and_written_byte_for_byte_as_before(string name, string written)
     {
         // What the demo files have learned to say since is taken out again.
-        var text = File.ReadAllText(Repository.Path("data/demo/" + name)).Replace("\"to\": [\"p1\"], \"amount\": 30800.00, \"ofDefault\": true", "\"amount\": 30800.00", StringComparison.Ordinal)
-            .Replace(Mailed("p1", "RA123456785US") + ",\n    " + Mailed("p2", "RA123456799US"), Mailed("p1\", \"p2", "RA123456785US"), StringComparison.Ordinal);
+        var text = File.ReadAllText(Repository.Path("data/demo/" + name))
+            .Replace("\"to\": [\"p1\"], \"amount\": 30800.00, \"ofDefault\": true", "\"amount\": 30800.00", StringComparison.Ordinal)
+            .Replace(Mailed("p1", "RA123456785US") + ",\n    " + Mailed("p2", "RA123456799US"), Mailed("p1\", \"p2", "RA123456785US"),
+                StringComparison.Ordinal);
         text = Reached().Replace(text, "").Replace("\n    \"body\": \"local\",", "", StringComparison.Ordinal);
         var job = RoundTripTests.Read(System.Text.Encoding.UTF8.GetBytes(text));
         Assert.Equal(written, Convert.ToHexStringLower(SHA256.HashData(JobFileWriter.Write(job))));
@@ -30,5 +32,6 @@ public sealed partial class OldFilesTests
     private static partial Regex Reached();
 
     private static string Mailed(string to, string article) =>
-        $"{{ \"what\": \"notice-given\", \"on\": \"2026-03-04\", \"notice\": \"preliminary\", \"to\": [\"{to}\"], \"manner\": \"registered-mail\", \"article\": \"{article}\" }}";
+        $"{{ \"what\": \"notice-given\", \"on\": \"2026-03-04\", \"notice\": \"preliminary\", \"to\": [\"{to}\"], \"manner\": "
+            + $"\"registered-mail\", \"article\": \"{article}\" }}";
 }

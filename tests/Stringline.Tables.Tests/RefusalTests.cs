@@ -27,7 +27,8 @@ public sealed class RefusalTests
         var told = File.Exists(committed) ? File.ReadAllText(committed) : "";
 
         // What follows is made by the tests of tables.
-        var page = Page() + (told.IndexOf("\n# What a table is refused for", StringComparison.Ordinal) is >= 0 and var at ? told[at..] : "");
+        var page = Page() + (told.IndexOf("\n# What a table is refused for", StringComparison.Ordinal) is >= 0 and var at
+            ? told[at..] : "");
         if (told == page)
             return;
         File.WriteAllText(Repository.Path("docs/refusals.received.md"), page);
@@ -119,7 +120,8 @@ public sealed class RefusalTests
         foreach (var name in Names.Select(row => row.Data))
         {
             var title = name.Replace('-', ' ');
-            page.Append(CultureInfo.InvariantCulture, $"\n## {char.ToUpperInvariant(title[0])}{title[1..]}\n\n```text\n{Answer(name)}```\n");
+            page.Append(CultureInfo.InvariantCulture,
+                $"\n## {char.ToUpperInvariant(title[0])}{title[1..]}\n\n```text\n{Answer(name)}```\n");
         }
 
         return page.ToString();

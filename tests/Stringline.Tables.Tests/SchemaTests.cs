@@ -21,20 +21,28 @@ public sealed class SchemaTests
         WriteIndented = true, NewLine = "\n", Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    /// <summary>Refusals that JSON Schema 2020-12 cannot tell: order of days, names that must exist or be unique, how a number is spelled.</summary>
+    /// <summary>
+    /// Refusals that JSON Schema 2020-12 cannot tell: order of days, names that must exist or be unique, how a number is spelled.
+    /// </summary>
     private static readonly string[] BeyondTheSchema =
     [
         "amount-with-an-exponent", "between-reversed", "day-that-does-not-exist", "field-twice", "hired-by-nobody-known",
-        "labor-resumed-before-it-stopped", "license-put-back-too-early", "license-span-after-an-open-one", "license-span-reversed", "license-spans-overlap",
-        "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "replacing-an-unknown-entry", "replacing-each-other", "span-reversed", "surety-unknown",
-        "title-held-by-an-entity-with-a-surname", "title-held-by-nobody", "title-of-a-company-with-persons", "title-of-a-trust-without-its-name",
-        "title-of-an-estate-without-its-decedent", "title-of-an-individual-in-a-trust", "title-of-one-joint-tenant", "title-without-a-name", "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",
+        "labor-resumed-before-it-stopped", "license-put-back-too-early", "license-span-after-an-open-one", "license-span-reversed",
+            "license-spans-overlap",
+        "notice-to-an-unknown-party", "payment-toward-an-unknown-ref", "replacing-an-unknown-entry", "replacing-each-other",
+            "span-reversed", "surety-unknown",
+        "title-held-by-an-entity-with-a-surname", "title-held-by-nobody", "title-of-a-company-with-persons",
+            "title-of-a-trust-without-its-name",
+        "title-of-an-estate-without-its-decedent", "title-of-an-individual-in-a-trust", "title-of-one-joint-tenant", "title-without-a-name",
+            "two-entries-with-one-id", "two-entries-with-one-ref", "two-parties-with-one-id",
         "bankruptcy-ended-before-it-began", "works-under-one-who-is-no-direct-contractor", "direct-contract-filed-before-its-day",
         "two-structures-with-one-id", "more-structures-than-there-are", "also-in-the-same-county", "bond-principal-that-is-a-surety",
-        "structure-unknown", "amending-an-unknown-claim", "amending-itself", "action-on-a-claim-that-is-a-payment", "action-against-nobody-known",
+        "structure-unknown", "amending-an-unknown-claim", "amending-itself", "action-on-a-claim-that-is-a-payment",
+            "action-against-nobody-known",
         "mailed-before-it-was-left", "ten-dollars-on-a-private-work", "stop-payment-demanded-by-one-who-is-no-owner",
         "another-bond-before-the-objection", "demand-received-before-it-was-given", "dispute-of-an-unknown-demand",
-        "acceptance-noticed-on-a-private-work", "security-ended-before-it-was-provided", "disputed-work-accepted-before-it-was-done", "disputed-work-accepted-and-rejected",
+        "acceptance-noticed-on-a-private-work", "security-ended-before-it-was-provided", "disputed-work-accepted-before-it-was-done",
+            "disputed-work-accepted-and-rejected",
         "time-to-answer-extended-to-a-day-before-the-claim",
         "meeting-of-a-governing-body-on-a-private-work",
         "request-returned-on-a-private-work",
@@ -148,7 +156,8 @@ public sealed class SchemaTests
     private static void AssertSaid(Type fact, JsonObject schema)
     {
         var fields = schema["properties"]!.AsObject();
-        foreach (var property in fact.GetProperties().Where(property => property.SetMethod is not null && property.Name != nameof(Entry.Index)))
+        foreach (var property in fact.GetProperties()
+            .Where(property => property.SetMethod is not null && property.Name != nameof(Entry.Index)))
         {
             var name = (fact.Name, property.Name) switch
             {
@@ -162,7 +171,9 @@ public sealed class SchemaTests
 
     private static string Kebab(string name) => JsonNamingPolicy.KebabCaseLower.ConvertName(name);
 
-    /// <summary>Puts an object that holds only an unknown field in the place and reads from the refusal which fields are known there.</summary>
+    /// <summary>
+    /// Puts an object that holds only an unknown field in the place and reads from the refusal which fields are known there.
+    /// </summary>
     private static IEnumerable<string> KnownToTheReader(string path, JsonObject schema)
     {
         var probe = new JsonObject { ["unknown-to-all"] = 1 };

@@ -5,7 +5,10 @@ using Stringline.Testing;
 
 namespace Stringline.Tables.Tests;
 
-/// <summary>How a table is understood before it is read, and how a person's choice of its columns is kept. The meanings are those a reader of the headers gives them.</summary>
+/// <summary>
+/// How a table is understood before it is read, and how a person's choice of its columns is kept. The meanings are those a reader of the
+/// headers gives them.
+/// </summary>
 public sealed class TableLookTests : IDisposable
 {
     private readonly string folder = Scratch.Folder();

@@ -18,7 +18,8 @@ public sealed class TradeWordTests
     [InlineData("vendor", "supplier")]
     [InlineData("architect", "design-professional")]
     public void A_role_is_hinted_at_by_its_meaning(string said, string meant) =>
-        Assert.EndsWith($"(did you mean \"{meant}\"?)", Of("claimant.role", $$"""{ "claimant": { "role": "{{said}}" } }"""), StringComparison.Ordinal);
+        Assert.EndsWith($"(did you mean \"{meant}\"?)", Of("claimant.role", $$"""{ "claimant": { "role": "{{said}}" } }"""),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("general-contractor", "direct-contractor")]
@@ -27,7 +28,8 @@ public sealed class TradeWordTests
     [InlineData("bonding_company", "surety")]
     [InlineData("HOA", "association")]
     public void A_capacity_is_hinted_at_by_its_meaning(string said, string meant) =>
-        Assert.EndsWith($"(did you mean \"{meant}\"?)", Of("parties[0].capacity", $$"""{ "parties": [ { "capacity": "{{said}}" } ] }"""), StringComparison.Ordinal);
+        Assert.EndsWith($"(did you mean \"{meant}\"?)", Of("parties[0].capacity", $$"""{ "parties": [ { "capacity": "{{said}}" } ] }"""),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("claimant.role", """{ "claimant": { "role": "subcontractr" } }""")]
@@ -53,7 +55,8 @@ public sealed class TradeWordTests
     [InlineData("credit-memo", "\"credited\"")]
     [InlineData("furnshed", "\"furnished\"")]
     public void A_kind_of_entry_is_hinted_at_by_what_the_trade_calls_it(string said, string meant) =>
-        Assert.EndsWith($"(did you mean {meant}?)", Of("entries[0].what", $$"""{ "entries": [ { "what": "{{said}}" } ] }"""), StringComparison.Ordinal);
+        Assert.EndsWith($"(did you mean {meant}?)", Of("entries[0].what", $$"""{ "entries": [ { "what": "{{said}}" } ] }"""),
+            StringComparison.Ordinal);
 
     [Theory]
     [InlineData("parties[0].phone", "(did you mean \"telephone\"?)", """{ "parties": [ { "phone": "1" } ] }""")]

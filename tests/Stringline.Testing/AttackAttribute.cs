@@ -6,8 +6,8 @@ using Xunit.v3;
 namespace Stringline.Testing;
 
 /// <summary>
-/// Names the attack that a test makes, as the first column of <c>docs/reliability.md</c> names it. Each time the test has passed, the attack is
-/// counted in the folder that STRINGLINE_ATTACKS names, from which <c>eng/reliability.sh</c> makes the numbers of that page.
+/// Names the attack that a test makes, as the first column of <c>docs/reliability.md</c> names it. Each time the test has passed, the
+/// attack is counted in the folder that STRINGLINE_ATTACKS names, from which <c>eng/reliability.sh</c> makes the numbers of that page.
 /// </summary>
 /// <param name="name">The attack, word for word.</param>
 /// <param name="times">How often one run of the test, or of one case of a theory, tries it; where it counts by itself, see

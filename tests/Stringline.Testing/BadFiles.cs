@@ -25,7 +25,10 @@ public static class BadFiles
         from bytes in Of([.. good.Select(Encoding.UTF8.GetBytes)], words)
         select Encoding.UTF8.GetString(bytes);
 
-    /// <summary>Everything that ever broke the program, and is kept: <c>tests/Corpus</c>. A name that ends in <c>.b64</c> is of bytes that are no text.</summary>
+    /// <summary>
+    /// Everything that ever broke the program, and is kept: <c>tests/Corpus</c>. A name that ends in <c>.b64</c> is of bytes that are no
+    /// text.
+    /// </summary>
     /// <param name="kind">The folder in it.</param>
     public static IEnumerable<(string Name, byte[] Content)> Kept(string kind) =>
         from path in Directory.GetFiles(Repository.Path($"tests/Corpus/{kind}")).Order(StringComparer.Ordinal)
@@ -64,7 +67,8 @@ public static class BadFiles
                 file.InsertRange(at, file.GetRange(at, length));
                 break;
             case 5:
-                file.InsertRange(at, Enumerable.Repeat(file.GetRange(at, Math.Min(length, 8)), draw.From(1, LongestRepeat / 8)).SelectMany(one => one));
+                file.InsertRange(at, Enumerable.Repeat(file.GetRange(at, Math.Min(length, 8)), draw.From(1, LongestRepeat / 8))
+                    .SelectMany(one => one));
                 break;
             case 6:
                 var other = good[draw.From(0, good.Count - 1)];

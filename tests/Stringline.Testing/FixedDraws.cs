@@ -15,7 +15,8 @@ public static class FixedDraws
 
     private static readonly ParallelOptions Threads = new()
     {
-        MaxDegreeOfParallelism = int.TryParse(Environment.GetEnvironmentVariable("CsCheck_Threads"), out var threads) && threads > 0 ? threads : -1,
+        MaxDegreeOfParallelism = int.TryParse(Environment.GetEnvironmentVariable("CsCheck_Threads"), out var threads) && threads > 0
+            ? threads : -1,
     };
 
     /// <summary>Tries a property so many times.</summary>
@@ -48,17 +49,20 @@ public static class FixedDraws
             }
             catch (Exception e)
             {
-                throw new InvalidOperationException($"Draw {i}: {(print is null ? drawn?.ToString() : print(drawn))}{Environment.NewLine}{e.Message}", e);
+                throw new InvalidOperationException(
+                    $"Draw {i}: {(print is null ? drawn?.ToString() : print(drawn))}{Environment.NewLine}{e.Message}", e);
             }
         });
     }
 
     /// <inheritdoc cref="Sample{T}"/>
-    public static void Sample<T1, T2>(this Gen<(T1, T2)> gen, Action<T1, T2> assert, Func<(T1, T2), string>? print = null, long iter = 100) =>
+    public static void Sample<T1, T2>(this Gen<(T1, T2)> gen, Action<T1, T2> assert, Func<(T1, T2), string>? print = null,
+        long iter = 100) =>
         gen.Sample(t => assert(t.Item1, t.Item2), print, iter);
 
     /// <inheritdoc cref="Sample{T}"/>
-    public static void Sample<T1, T2, T3>(this Gen<(T1, T2, T3)> gen, Action<T1, T2, T3> assert, Func<(T1, T2, T3), string>? print = null, long iter = 100) =>
+    public static void Sample<T1, T2, T3>(this Gen<(T1, T2, T3)> gen, Action<T1, T2, T3> assert, Func<(T1, T2, T3), string>? print = null,
+        long iter = 100) =>
         gen.Sample(t => assert(t.Item1, t.Item2, t.Item3), print, iter);
 
     /// <inheritdoc cref="Sample{T}"/>
@@ -68,11 +72,13 @@ public static class FixedDraws
 
     /// <inheritdoc cref="Sample{T}"/>
     public static void Sample<T1, T2, T3, T4, T5>(
-        this Gen<(T1, T2, T3, T4, T5)> gen, Action<T1, T2, T3, T4, T5> assert, Func<(T1, T2, T3, T4, T5), string>? print = null, long iter = 100) =>
+        this Gen<(T1, T2, T3, T4, T5)> gen, Action<T1, T2, T3, T4, T5> assert, Func<(T1, T2, T3, T4, T5), string>? print = null,
+            long iter = 100) =>
         gen.Sample(t => assert(t.Item1, t.Item2, t.Item3, t.Item4, t.Item5), print, iter);
 
     /// <inheritdoc cref="Sample{T}"/>
     public static void Sample<T1, T2, T3, T4, T5, T6>(
-        this Gen<(T1, T2, T3, T4, T5, T6)> gen, Action<T1, T2, T3, T4, T5, T6> assert, Func<(T1, T2, T3, T4, T5, T6), string>? print = null, long iter = 100) =>
+        this Gen<(T1, T2, T3, T4, T5, T6)> gen, Action<T1, T2, T3, T4, T5, T6> assert, Func<(T1, T2, T3, T4, T5, T6), string>? print = null,
+            long iter = 100) =>
         gen.Sample(t => assert(t.Item1, t.Item2, t.Item3, t.Item4, t.Item5, t.Item6), print, iter);
 }

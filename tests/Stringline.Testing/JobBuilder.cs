@@ -11,8 +11,10 @@ public sealed class JobBuilder
     private readonly List<Entry> entries = [];
     private readonly List<Party> parties =
     [
-        new() { Id = "owner", Capacity = PartyCapacity.Owner, Name = "Alder Court LLC", Address = "1 Quay St, Davis, CA 95616", TookTitleBy = TitleSource.Sale },
-        new() { Id = "direct", Capacity = PartyCapacity.DirectContractor, Name = "Brushline Builders Inc.", Address = "2 Quay St, Davis, CA 95616" },
+        new() { Id = "owner", Capacity = PartyCapacity.Owner, Name = "Alder Court LLC", Address = "1 Quay St, Davis, CA 95616",
+            TookTitleBy = TitleSource.Sale },
+        new() { Id =
+            "direct", Capacity = PartyCapacity.DirectContractor, Name = "Brushline Builders Inc.", Address = "2 Quay St, Davis, CA 95616" },
     ];
 
     private Work work = new() { Kind = WorkKind.Private, Use = WorkUse.Commercial, Site = new Site { County = "Yolo" } };
@@ -55,9 +57,11 @@ public sealed class JobBuilder
 
     public JobBuilder Price(decimal price) => Contract(c => c with { Price = price });
 
-    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody", bool reputed = false, string? address = "3 Quay St, Davis, CA 95616", string? knownSince = null, bool? madeToPlans = null)
+    public JobBuilder Party(string id, PartyCapacity capacity, string name = "Somebody", bool reputed =
+        false, string? address = "3 Quay St, Davis, CA 95616", string? knownSince = null, bool? madeToPlans = null)
     {
-        parties.Add(new Party { Id = id, Capacity = capacity, Reputed = reputed, Name = name, Address = address, KnownSince = knownSince is null ? null : Day(knownSince), MadeToPlans = madeToPlans });
+        parties.Add(new Party { Id = id, Capacity = capacity, Reputed =
+            reputed, Name = name, Address = address, KnownSince = knownSince is null ? null : Day(knownSince), MadeToPlans = madeToPlans });
         return this;
     }
 
@@ -100,11 +104,13 @@ public sealed class JobBuilder
         Add(i => new Charged { Index = i, On = When(on), Amount = amount, Of = of, Ref = reference });
 
     public JobBuilder Notice(string on, Manner manner = Manner.CertifiedMail, params string[] to) =>
-        Add(i => new NoticeGiven { Index = i, On = When(on), Notice = NoticeKind.Preliminary, Manner = manner, To = to.Length == 0 ? ["owner", "direct"] : to });
+        Add(i => new NoticeGiven { Index = i, On = When(on), Notice = NoticeKind.Preliminary, Manner = manner, To = to.Length == 0
+            ? ["owner", "direct"] : to });
 
     /// <summary>A preliminary notice to owner and direct contractor with an estimate.</summary>
     public JobBuilder NoticeEstimating(string on, decimal estimate, EstimateBasis? basis = null) =>
-        Add(i => new NoticeGiven { Index = i, On = When(on), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail, To = ["owner", "direct"], Estimate = estimate, EstimateBasis = basis });
+        Add(i => new NoticeGiven { Index = i, On = When(on), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail,
+            To = ["owner", "direct"], Estimate = estimate, EstimateBasis = basis });
 
     public JobBuilder Completed(string on, CompletionTheory by = CompletionTheory.Actual, bool contested = false) =>
         Add(i => new Completed { Index = i, On = When(on), By = by, Contested = contested });
@@ -112,18 +118,25 @@ public sealed class JobBuilder
     public JobBuilder LaborCeased(string on, string? until = null, bool? unfinished = null) =>
         Add(i => new LaborCeased { Index = i, On = When(on), Until = until is null ? null : Day(until), Unfinished = unfinished });
 
-    public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null, string? contractOf = null, string? lacks = null, bool heldIneffective = false) =>
-        Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null ? null : Day(states), ContractOf = contractOf, Lacks = lacks, HeldIneffective = heldIneffective });
+    public JobBuilder OwnerRecorded(string on, OwnerNotice notice = OwnerNotice.Completion, string? states = null,
+        string? contractOf = null, string? lacks = null, bool heldIneffective = false) =>
+        Add(i => new OwnerRecorded { Index = i, On = When(on), Notice = notice, States = states is null
+            ? null : Day(states), ContractOf = contractOf, Lacks = lacks, HeldIneffective = heldIneffective });
 
-    public JobBuilder OwnerToldUs(string on, OwnerNotice notice = OwnerNotice.Completion, string? mailed = null, Manner? manner = Manner.CertifiedMail) =>
-        Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null ? null : Day(mailed), Manner = manner });
+    public JobBuilder OwnerToldUs(string on, OwnerNotice notice =
+        OwnerNotice.Completion, string? mailed = null, Manner? manner = Manner.CertifiedMail) =>
+        Add(i => new OwnerToldUs { Index = i, On = When(on), Notice = notice, Mailed = mailed is null
+            ? null : Day(mailed), Manner = manner });
 
-    public JobBuilder Waived(string on, WaiverForm form, string? through = null, decimal? excepted = null, string? cleared = null, bool? inForm = null) =>
-        Add(i => new Waived { Index = i, On = When(on), Form = form, Through = through is null ? null : Day(through), Excepted = excepted, PaymentCleared = cleared is null ? null : Day(cleared), InStatutoryForm = inForm });
+    public JobBuilder Waived(string on, WaiverForm form, string? through = null, decimal? excepted = null, string? cleared = null,
+        bool? inForm = null) =>
+        Add(i => new Waived { Index = i, On = When(on), Form = form, Through = through is null
+            ? null : Day(through), Excepted = excepted, PaymentCleared = cleared is null ? null : Day(cleared), InStatutoryForm = inForm });
 
     public JobBuilder Retained(string on, decimal amount) => Add(i => new Retained { Index = i, On = When(on), Amount = amount });
 
-    public JobBuilder ClaimRecorded(string on, decimal? amount = null, string? county = null, LienKind? lien = null, string? id = null, string? amends = null) =>
+    public JobBuilder ClaimRecorded(string on, decimal? amount = null, string? county = null, LienKind? lien = null, string? id = null,
+        string? amends = null) =>
         Add(i => new ClaimRecorded { Index = i, On = When(on), Amount = amount, County = county, Lien = lien, Id = id, Amends = amends });
 
     public JobBuilder ActionFiled(string on) => Add(i => new ActionFiled { Index = i, On = When(on) });
@@ -138,12 +151,14 @@ public sealed class JobBuilder
     public JobBuilder CreditRecorded(string on, string until) =>
         Add(i => new CreditRecorded { Index = i, On = When(on), Until = Day(until) });
 
-    public JobBuilder ReleaseRecorded(string on, bool? satisfied = null) => Add(i => new ReleaseRecorded { Index = i, On = When(on), Satisfied = satisfied });
+    public JobBuilder ReleaseRecorded(string on, bool? satisfied = null) =>
+        Add(i => new ReleaseRecorded { Index = i, On = When(on), Satisfied = satisfied });
 
     public JobBuilder ReleaseDemanded(string on) => Add(i => new ReleaseDemanded { Index = i, On = When(on) });
 
     public JobBuilder ReleaseBond(string on, decimal? amount = null, string? noticeGiven = null) =>
-        Add(i => new ReleaseBondRecorded { Index = i, On = When(on), Amount = amount, NoticeGiven = noticeGiven is null ? null : Day(noticeGiven) });
+        Add(i => new ReleaseBondRecorded { Index = i, On = When(on), Amount = amount, NoticeGiven = noticeGiven is null
+            ? null : Day(noticeGiven) });
 
     public JobBuilder LisPendens(string on, bool? mailedFirst = true, bool? proofRecorded = true) =>
         Add(i => new LisPendensRecorded { Index = i, On = When(on), MailedFirst = mailedFirst, ProofRecorded = proofRecorded });
@@ -158,7 +173,8 @@ public sealed class JobBuilder
     public JobBuilder ClaimServed(string on, Manner manner = Manner.CertifiedMail, params string[] to) =>
         Add(i => new ClaimServed { Index = i, On = When(on), Manner = manner, To = to.Length == 0 ? ["owner"] : to });
 
-    public JobBuilder IndexSearched(string on, string? county = null) => Add(i => new IndexSearched { Index = i, On = When(on), County = county });
+    public JobBuilder IndexSearched(string on, string? county = null) =>
+        Add(i => new IndexSearched { Index = i, On = When(on), County = county });
 
     public JobBuilder PaymentDemanded(string on, decimal amount, Manner? manner = Manner.Personal) =>
         Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount, Manner = manner });
@@ -179,7 +195,8 @@ public sealed class JobBuilder
     public JobBuilder LowerTier(string on, decimal amount) => Add(i => new LowerTierClaim { Index = i, On = When(on), Amount = amount });
 
     public JobBuilder Nonresponsibility(string recorded, string? posted, string? knew, bool? leaseRequiresWork = false) =>
-        Add(i => new NonresponsibilityRecorded { Index = i, On = When(recorded), Posted = posted is null ? null : Day(posted), Knew = knew is null ? null : Day(knew), LeaseRequiresWork = leaseRequiresWork });
+        Add(i => new NonresponsibilityRecorded { Index = i, On = When(recorded), Posted = posted is null
+            ? null : Day(posted), Knew = knew is null ? null : Day(knew), LeaseRequiresWork = leaseRequiresWork });
 
     public JobBuilder DisputeClaim(string sent, string? received = null, decimal? amount = null) =>
         Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null ? null : Day(received), Amount = amount });
@@ -208,15 +225,19 @@ public sealed class JobBuilder
 
     /// <summary>A city's job: no owner but the public entity <c>city</c>; the claimant works for the subcontractor <c>sub</c>.</summary>
     public JobBuilder PublicWork() => Work(w => w with { Kind = WorkKind.Public }).NoParty("owner")
-        .Party("city", PartyCapacity.PublicEntity, "City of Davis").Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Role(claimant.Role, "sub");
+        .Party("city", PartyCapacity.PublicEntity, "City of Davis").Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.")
+        .Role(claimant.Role, "sub");
 
-    /// <summary>A license that the work needs, active over the given spans: <c>2026-01-01..2026-12-31</c>, or <c>2026-01-01..</c> while it goes on.</summary>
+    /// <summary>
+    /// A license that the work needs, active over the given spans: <c>2026-01-01..2026-12-31</c>, or <c>2026-01-01..</c> while it goes on.
+    /// </summary>
     public JobBuilder Licensed(params string[] spans) => Claimant(c => c with
     {
         License = new License
         {
             Required = true,
-            Active = [.. spans.Select(s => s.Split("..") is [var from, var to] ? new LicenseSpan(Day(from), to.Length == 0 ? null : Day(to)) : throw new ArgumentException(s, nameof(spans)))],
+            Active = [.. spans.Select(s => s.Split("..") is [var from, var to]
+                ? new LicenseSpan(Day(from), to.Length == 0 ? null : Day(to)) : throw new ArgumentException(s, nameof(spans)))],
         },
     });
 

@@ -75,7 +75,8 @@ public static partial class JobFileGen
         from resumed in MaybeValue(Gen.Int[1, 90])
         from unfinished in Said
         select (Entry)new LaborCeased { Index = at.Index, On = when, Until = After(when, resumed), Unfinished = unfinished },
-        Gen.Select(When, at.OwnerNotice, Maybe(Line), MaybeValue(Day), at.Party, Maybe(Line), Gen.Bool).Select((on, notice, instrument, states, of, lacks, held) =>
+        Gen.Select(When, at.OwnerNotice, Maybe(Line), MaybeValue(Day), at.Party, Maybe(Line), Gen.Bool)
+            .Select((on, notice, instrument, states, of, lacks, held) =>
             (Entry)new OwnerRecorded
             {
                 Index = at.Index,
@@ -90,13 +91,16 @@ public static partial class JobFileGen
         Gen.Select(When, at.OwnerNotice, MaybeValue(Day), SomeManner).Select((on, notice, mailed, manner) =>
             (Entry)new OwnerToldUs { Index = at.Index, On = on, Notice = notice, Mailed = mailed, Manner = manner }),
         Gen.Select(When, MaybeValue(Day), MaybeValue(Day), Said, Maybe(Line)).Select((on, posted, knew, lease, lacks) =>
-            (Entry)new NonresponsibilityRecorded { Index = at.Index, On = on, Posted = posted, Knew = knew, LeaseRequiresWork = lease, Lacks = lacks }),
-        Gen.Select(When, Maybe(Gen.OneOf(Counties.All.ToArray()))).Select((on, county) => (Entry)new IndexSearched { Index = at.Index, On = on, County = county }),
+            (Entry)new NonresponsibilityRecorded { Index = at.Index, On = on, Posted = posted, Knew = knew, LeaseRequiresWork = lease,
+                Lacks = lacks }),
+        Gen.Select(When, Maybe(Gen.OneOf(Counties.All.ToArray())))
+            .Select((on, county) => (Entry)new IndexSearched { Index = at.Index, On = on, County = county }),
     ];
 
     private static IEnumerable<Gen<Entry>> Claims(Around at) =>
     [
-        Gen.Select(When, County, MaybeValue(Money), Maybe(Line), MaybeValue(Gen.Enum<LienKind>()), at.Named<ClaimRecorded>(), Gen.Select(at.Structure, Maybe(Line)))
+        Gen.Select(When, County, MaybeValue(Money), Maybe(Line), MaybeValue(Gen.Enum<LienKind>()), at.Named<ClaimRecorded>(),
+            Gen.Select(at.Structure, Maybe(Line)))
             .Select((on, county, amount, instrument, lien, amends, said) => (Entry)new ClaimRecorded
             {
                 Index = at.Index,
@@ -115,7 +119,8 @@ public static partial class JobFileGen
             (Entry)new ReleaseRecorded { Index = at.Index, On = on, Instrument = instrument, Satisfied = satisfied }),
         Gen.Select(When, MaybeValue(Day), MaybeValue(Money), Maybe(Line)).Select((on, told, amount, instrument) =>
             (Entry)new ReleaseBondRecorded { Index = at.Index, On = on, NoticeGiven = told, Amount = amount, Instrument = instrument }),
-        Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new ReleaseDemanded { Index = at.Index, On = on, Instrument = instrument }),
+        Gen.Select(When, Maybe(Line))
+            .Select((on, instrument) => (Entry)new ReleaseDemanded { Index = at.Index, On = on, Instrument = instrument }),
     ];
 
     private static IEnumerable<Gen<Entry>> Actions(Around at) =>
@@ -137,12 +142,14 @@ public static partial class JobFileGen
             Against = against,
             SmallClaims = small,
         },
-        Gen.Select(When, at.PartyList, at.Named<ActionFiled>()).Select((on, to, of) => (Entry)new ActionServed { Index = at.Index, On = on, To = to, Of = of }),
+        Gen.Select(When, at.PartyList, at.Named<ActionFiled>())
+            .Select((on, to, of) => (Entry)new ActionServed { Index = at.Index, On = on, To = to, Of = of }),
         Gen.Select(When, at.Named<ActionFiled>()).Select((on, of) => (Entry)new TrialBegun { Index = at.Index, On = on, Of = of }),
         Gen.Select(When, Gen.Enum<ActionEnd>(), Said, at.Named<ActionFiled>()).Select((on, how, without, of) =>
             (Entry)new ActionEnded { Index = at.Index, On = on, How = how, WithoutPrejudice = without, Of = of }),
         Gen.Select(When, Maybe(Line), Said, Said).Select((on, instrument, mailed, proof) =>
-            (Entry)new LisPendensRecorded { Index = at.Index, On = on, Instrument = instrument, MailedFirst = mailed, ProofRecorded = proof }),
+            (Entry)new LisPendensRecorded { Index = at.Index, On = on, Instrument = instrument, MailedFirst = mailed,
+                ProofRecorded = proof }),
         Gen.Select(When, MaybeValue(Positive), at.Named<StopPaymentGiven>()).Select((on, amount, of) =>
             (Entry)new StopPaymentReleased { Index = at.Index, On = on, Amount = amount, Of = of }),
         Gen.Select(When, MaybeValue(Positive), at.PartyIn(PartyCapacity.Surety)).Select((on, amount, surety) =>
@@ -152,13 +159,16 @@ public static partial class JobFileGen
     private static IEnumerable<Gen<Entry>> OfPrivateWork(Around at) =>
     [
         Gen.Select(When, Maybe(Lines)).Select((on, where) => (Entry)new LenderSought { Index = at.Index, On = on, Where = where }),
-        Gen.Select(When, Maybe(Line)).Select((on, instrument) => (Entry)new NoticeFiled { Index = at.Index, On = on, Instrument = instrument }),
-        Gen.Select(When, at.PartyIn(PartyCapacity.Owner)).Select((on, owner) => (Entry)new StopPaymentDemanded { Index = at.Index, On = on, From = owner }),
+        Gen.Select(When, Maybe(Line))
+            .Select((on, instrument) => (Entry)new NoticeFiled { Index = at.Index, On = on, Instrument = instrument }),
+        Gen.Select(When, at.PartyIn(PartyCapacity.Owner))
+            .Select((on, owner) => (Entry)new StopPaymentDemanded { Index = at.Index, On = on, From = owner }),
         Gen.Select(When, at.PartyIn(PartyCapacity.ConstructionLender), MaybeValue(Gen.Int[0, 60])).Select((on, lender, days) =>
             (Entry)new BondObjected { Index = at.Index, On = on, By = lender, NewBond = After(on, days) }),
         Gen.Select(When, SomeManner, MaybeValue(Day)).Select((on, manner, hearing) =>
             (Entry)new ReleasePetitionServed { Index = at.Index, On = on, Manner = manner, Hearing = hearing }),
-        Gen.Select(When, at.PartyList, MaybeValue(Day), MaybeValue(Gen.Int[0, 20])).Select((on, to, posted, days) => (Entry)new StopWorkNoticeGiven
+        Gen.Select(When, at.PartyList, MaybeValue(Day), MaybeValue(Gen.Int[0, 20]))
+            .Select((on, to, posted, days) => (Entry)new StopWorkNoticeGiven
         {
             Index = at.Index,
             On = on,
@@ -179,12 +189,16 @@ public static partial class JobFileGen
         [
             When.Select(on => (Entry)new FinalPayment { Index = at.Index, On = on }),
             When.Select(on => (Entry)new FinalDecisionServed { Index = at.Index, On = on }),
-            Gen.Select(When, SomeManner, MaybeValue(Day), MaybeValue(Positive), MaybeValue(Gen.Enum<ReleaseGround>())).Select((on, manner, by, amount, ground) =>
-                (Entry)new ReleaseAffidavitServed { Index = at.Index, On = on, Manner = manner, AnswerBy = by, Amount = amount, Ground = ground }),
+            Gen.Select(When, SomeManner, MaybeValue(Day), MaybeValue(Positive), MaybeValue(Gen.Enum<ReleaseGround>()))
+                .Select((on, manner, by, amount, ground) =>
+                (Entry)new ReleaseAffidavitServed { Index = at.Index, On = on, Manner = manner, AnswerBy = by, Amount = amount,
+                    Ground = ground }),
             Gen.Select(When, Maybe(Line)).Select((on, number) => (Entry)new RightsActionFiled { Index = at.Index, On = on, Case = number }),
-            Gen.Select(When, SomeManner, Day, at.PartyList, at.PartyIn(PartyCapacity.DirectContractor)).Select((on, manner, hearing, to, by) =>
+            Gen.Select(When, SomeManner, Day, at.PartyList, at.PartyIn(PartyCapacity.DirectContractor))
+                .Select((on, manner, hearing, to, by) =>
                 (Entry)new HearingNoticed { Index = at.Index, On = on, Manner = manner, Hearing = hearing, To = to, By = by }),
-            Gen.Select(When, MaybeValue(Positive)).Select((on, amount) => (Entry)new ReleaseOrdered { Index = at.Index, On = on, Amount = amount }),
+            Gen.Select(When, MaybeValue(Positive))
+                .Select((on, amount) => (Entry)new ReleaseOrdered { Index = at.Index, On = on, Amount = amount }),
         ];
         if (at.Parties.Count > 0)
         {

@@ -67,11 +67,13 @@ public static partial class JobFileGen
 
     private static IEnumerable<Gen<Entry>> Disputes(Around at) =>
     [
-        Gen.Select(When, Positive, Maybe(Lines), MaybeValue(Gen.Enum<DisputeAbout>()), at.Named<PaymentDemanded>()).Select((on, amount, text, about, demand) =>
+        Gen.Select(When, Positive, Maybe(Lines), MaybeValue(Gen.Enum<DisputeAbout>()), at.Named<PaymentDemanded>())
+            .Select((on, amount, text, about, demand) =>
             (Entry)new Disputed { Index = at.Index, On = on, Amount = amount, Text = text, About = about, Demand = demand }),
         Gen.Select(When, Positive, Maybe(Line), Gen.Bool).Select((on, amount, by, stop) =>
             (Entry)new LowerTierClaim { Index = at.Index, On = on, Amount = amount, By = by, StopPaymentNotice = stop }),
-        Gen.Select(When, MaybeValue(Positive), MaybeValue(Day), SomeManner, MaybeValue(Gen.Int[0, 90]).Array[3], MaybeValue(Day)).Select((on, amount, received, manner, days, meeting) => (Entry)new DisputeClaimSent
+        Gen.Select(When, MaybeValue(Positive), MaybeValue(Day), SomeManner, MaybeValue(Gen.Int[0, 90]).Array[3], MaybeValue(Day))
+            .Select((on, amount, received, manner, days, meeting) => (Entry)new DisputeClaimSent
         {
             Index = at.Index,
             On = on,
@@ -87,8 +89,10 @@ public static partial class JobFileGen
             (Entry)new DisputeClaimAnswered { Index = at.Index, On = on, Undisputed = undisputed }),
         Gen.Select(When, SomeManner).Select((on, manner) => (Entry)new ConferenceDemanded { Index = at.Index, On = on, Manner = manner }),
         When.Select(on => (Entry)new ConferenceHeld { Index = at.Index, On = on }),
-        Gen.Select(When, MaybeValue(Positive)).Select((on, amount) => (Entry)new ClaimRequestMade { Index = at.Index, On = on, Amount = amount }),
-        Gen.Select(When, Said).Select((on, presented) => (Entry)new ClaimRequestAnswered { Index = at.Index, On = on, Presented = presented }),
+        Gen.Select(When, MaybeValue(Positive))
+            .Select((on, amount) => (Entry)new ClaimRequestMade { Index = at.Index, On = on, Amount = amount }),
+        Gen.Select(When, Said)
+            .Select((on, presented) => (Entry)new ClaimRequestAnswered { Index = at.Index, On = on, Presented = presented }),
         Gen.Select(When, MaybeValue(Gen.Int[0, 40]), Said).Select((on, days, accepted) => (Entry)new DisputedWorkDone
         {
             Index = at.Index,
@@ -148,7 +152,8 @@ public static partial class JobFileGen
             Lacks = words.Item2,
             TenDollars = at.Work.Kind == WorkKind.Public ? ten : null,
         },
-        Gen.Select(When, at.SomeParties, SomeManner, Maybe(Line), MaybeValue(Gen.Int[0, 9]).Array[2], MaybeValue(Money)).Select((on, to, manner, article, days, amount) =>
+        Gen.Select(When, at.SomeParties, SomeManner, Maybe(Line), MaybeValue(Gen.Int[0, 9]).Array[2], MaybeValue(Money))
+            .Select((on, to, manner, article, days, amount) =>
             (Entry)new BondNoticeGiven
             {
                 Index = at.Index,
@@ -160,6 +165,7 @@ public static partial class JobFileGen
                 Tries = manner == Manner.Substituted ? days[1] : null,
                 Amount = amount,
             }),
-        Gen.Select(When, at.SomeParties, SomeManner).Select((on, to, manner) => (Entry)new ActionTold { Index = at.Index, On = on, To = to, Manner = manner }),
+        Gen.Select(When, at.SomeParties, SomeManner)
+            .Select((on, to, manner) => (Entry)new ActionTold { Index = at.Index, On = on, To = to, Manner = manner }),
     ];
 }

@@ -50,7 +50,8 @@ public static partial class JobFileGen
     {
         List<Party> numbered = [.. parties.Select((party, i) => party with { Id = $"p{i + 1}" })];
         var direct = Ids(numbered, PartyCapacity.DirectContractor);
-        return [.. numbered.Select((party, i) => party.Capacity is (PartyCapacity.Subcontractor or PartyCapacity.Supplier) && under[i] < direct.Length
+        return [.. numbered.Select((party, i) => party.Capacity is (PartyCapacity.Subcontractor or PartyCapacity.Supplier)
+            && under[i] < direct.Length
             ? party with { WorksUnder = direct[under[i]] }
             : party)];
     }
@@ -65,7 +66,8 @@ public static partial class JobFileGen
 
     private static Gen<TitleHolder> Holder => Gen.Frequency(
         (1, Line.Select(entity => new TitleHolder { Entity = entity })),
-        (3, Gen.Select(Line, Maybe(Line), Maybe(Line)).Select((surname, given, suffix) => new TitleHolder { Surname = surname, Given = given, Suffix = suffix })));
+        (3, Gen.Select(Line, Maybe(Line), Maybe(Line))
+            .Select((surname, given, suffix) => new TitleHolder { Surname = surname, Given = given, Suffix = suffix })));
 
     private static TitleHolding TitleOf(TitleForm form, List<TitleHolder> persons, string trust, TitleHolder decedent) => new()
     {
@@ -128,13 +130,15 @@ public static partial class JobFileGen
             GoodFaith = said[3],
         };
 
-    private static List<LicenseSpan> Spans(LocalDate start, int[] lengths, bool goesOn, int? putBack, LapseCause? cause, LocalDate? sent, bool? beyondControl)
+    private static List<LicenseSpan> Spans(LocalDate start, int[] lengths, bool goesOn, int? putBack, LapseCause? cause, LocalDate? sent,
+        bool? beyondControl)
     {
         var spans = new List<LicenseSpan>();
         foreach (var length in lengths)
         {
             var isLast = spans.Count == lengths.Length - 1;
-            spans.Add(new LicenseSpan(start, isLast && goesOn ? null : start.PlusDays(length), isLast && putBack is { } days ? start.PlusDays(days) : null)
+            spans.Add(new LicenseSpan(start, isLast && goesOn
+                ? null : start.PlusDays(length), isLast && putBack is { } days ? start.PlusDays(days) : null)
             {
                 Cause = isLast ? cause : null,
                 Sent = isLast ? sent : null,

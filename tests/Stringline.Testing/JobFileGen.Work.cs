@@ -40,7 +40,8 @@ public static partial class JobFileGen
                 AlsoIn = [.. alsoIn.Where(county => county != site.Item4)],
             },
             Permit = hasPermit ? new Permit { Number = permit.Item1, Authority = permit.Item2, OwnerAddress = permit.Item3 } : null,
-            PaymentBond = hasBond ? new PaymentBond { Recorded = bond.Item1, Surety = bond.Item2, Amount = bond.Item3, Principal = bond.Item4 } : null,
+            PaymentBond = hasBond
+                ? new PaymentBond { Recorded = bond.Item1, Surety = bond.Item2, Amount = bond.Item3, Principal = bond.Item4 } : null,
             SubjectToAcceptanceBy = acceptance,
             Commenced = commenced,
             SeveralDirectContracts = said[0],
@@ -91,5 +92,6 @@ public static partial class JobFileGen
         from work in Maybe(Lines)
         from due in MaybeValue(Gen.Int[0, 9999])
         from notBrought in MaybeValue(Gen.Bool)
-        select new Contract { On = day, Written = written, Price = price, ReasonableValue = value, Work = work, PaymentDueDays = due, BondNotBrought = notBrought };
+        select new Contract { On = day, Written = written, Price = price, ReasonableValue = value, Work = work, PaymentDueDays = due,
+            BondNotBrought = notBrought };
 }

@@ -57,7 +57,8 @@ public static partial class JobFileGen
 
     private static string[] Ids(List<Party> parties) => [.. parties.Select(party => party.Id)];
 
-    private static Gen<string?> Maybe(Gen<string> gen) => Gen.Frequency((1, Gen.Const((string?)null)), (2, gen.Select(text => (string?)text)));
+    private static Gen<string?> Maybe(Gen<string> gen) =>
+        Gen.Frequency((1, Gen.Const((string?)null)), (2, gen.Select(text => (string?)text)));
 
     private static Gen<T?> MaybeValue<T>(Gen<T> gen)
         where T : struct =>

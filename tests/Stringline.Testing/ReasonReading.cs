@@ -7,11 +7,13 @@ public static class ReasonReading
 {
     /// <summary>The places in the file of the entries on which the reasons of a section that applied hang, each once, in order.</summary>
     public static int[] HangsOn(this Finding finding, string section) =>
-        [.. finding.Why.Tree().Where(r => r.Applied && r.Section == section).SelectMany(r => r.Facts).Select(e => e.Index).Distinct().Order()];
+        [.. finding.Why.Tree().Where(r => r.Applied && r.Section == section).SelectMany(r => r.Facts).Select(e => e.Index).Distinct()
+            .Order()];
 
     /// <summary>The places of the entries on which the reasons that say the words hang, whether they applied or not.</summary>
     public static int[] EntriesOf(this Finding finding, string words) =>
-        [.. finding.Why.Tree().Where(r => r.Text.Contains(words, StringComparison.Ordinal)).SelectMany(r => r.Facts).Select(e => e.Index).Distinct().Order()];
+        [.. finding.Why.Tree().Where(r => r.Text.Contains(words, StringComparison.Ordinal)).SelectMany(r => r.Facts).Select(e => e.Index)
+            .Distinct().Order()];
 
     /// <summary>Whether a road not taken, at any depth, says the words.</summary>
     public static bool PassesOver(this Finding finding, string words) =>

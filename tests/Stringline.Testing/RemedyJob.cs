@@ -127,7 +127,8 @@ internal sealed class RemedyJob(Drawing draw)
     {
         var end = first.PlusDays(draw.From(-3, 20));
         var putBack = end.PlusDays(draw.Of(30, 88, 89, 90, 91, 92, 120));
-        var (cause, beyondControl) = draw.Of<(LapseCause?, bool?)>((null, null), (null, false), (LapseCause.Renewal, null), (LapseCause.Renewal, null),
+        var (cause, beyondControl) =
+            draw.Of<(LapseCause?, bool?)>((null, null), (null, false), (LapseCause.Renewal, null), (LapseCause.Renewal, null),
             (LapseCause.Insurance, null), (LapseCause.Insurance, false), (LapseCause.Insurance, true), (LapseCause.Other, null));
         var span = new LicenseSpan(end.PlusDays(1), null, putBack)
         {
@@ -266,7 +267,8 @@ internal sealed class RemedyJob(Drawing draw)
             if (entries[i].On is not DayFact.Exact(var day) || entries[i] is Furnished { Until: DayFact.Exact(var until) } && until != day)
                 continue;
             var unknown = entries[i] is NoticeGiven or BondNoticeGiven or StopPaymentGiven && draw.In100(15);
-            var fact = unknown ? new DayFact.Unknown() : (DayFact)new DayFact.Between(day.PlusDays(-draw.From(0, 3)), day.PlusDays(draw.From(0, 3)));
+            var fact = unknown
+                ? new DayFact.Unknown() : (DayFact)new DayFact.Between(day.PlusDays(-draw.From(0, 3)), day.PlusDays(draw.From(0, 3)));
             entries[i] = entries[i] is Furnished work ? work with { On = fact, Until = fact } : entries[i] with { On = fact };
         }
 

@@ -7,5 +7,6 @@ public sealed class StandingClock(LocalDate day) : IClock
     public LocalDate Day { get; set; } = day;
 
     /// <inheritdoc/>
-    public Instant GetCurrentInstant() => Day.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
+    public Instant GetCurrentInstant() =>
+        Day.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
 }

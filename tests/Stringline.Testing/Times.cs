@@ -5,7 +5,8 @@ namespace Stringline.Testing;
 /// <summary>How often a property is tried.</summary>
 public static class Times
 {
-    private static readonly int Most = int.TryParse(Environment.GetEnvironmentVariable("CsCheck_Iter"), NumberStyles.None, CultureInfo.InvariantCulture, out var most) ? most : int.MaxValue;
+    private static readonly int Most = int.TryParse(Environment.GetEnvironmentVariable("CsCheck_Iter"), NumberStyles.None,
+        CultureInfo.InvariantCulture, out var most) ? most : int.MaxValue;
 
     /// <summary>
     /// The given number, or the one of the environment variable <c>CsCheck_Iter</c> where that is less. CsCheck heeds the variable only

@@ -10,18 +10,23 @@ using Stringline.Testing;
 
 namespace Stringline.Web.Tests;
 
-/// <summary>A row that is derived from the journal, or the settings, is damaged under an open desk: no page and no download stops for it, and each says so.</summary>
+/// <summary>
+/// A row that is derived from the journal, or the settings, is damaged under an open desk: no page and no download stops for it, and each
+/// says so.
+/// </summary>
 [Slow(Slow.Lasting)]
 public sealed class DamagedStoreTests : IAsyncLifetime
 {
-    private static readonly string[] Pages = ["/", "/calendar", "/customers", "/searches?county=Yolo", "/settings", "/job/3", "/search?for=court", "/?only=now"];
+    private static readonly string[] Pages =
+        ["/", "/calendar", "/customers", "/searches?county=Yolo", "/settings", "/job/3", "/search?for=court", "/?only=now"];
     private static readonly string[] Files = ["/desk.csv", "/desk.xlsx", "/calendar.ics"];
 
     private readonly string folder = Scratch.Folder();
     private WebApplication desk = null!;
     private HttpClient browser = null!;
 
-    private static Instant Noon => OpenDesk.Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
+    private static Instant Noon =>
+        OpenDesk.Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant();
 
     private string Store => Path.Combine(folder, "office.stringline");
 
@@ -35,7 +40,8 @@ public sealed class DamagedStoreTests : IAsyncLifetime
         Assert.Empty(Journal.PutMany(DemoJobs.Of(OpenDesk.Today), "demo").Faults);
         Portfolio.RefreshStale(OpenDesk.Today, 1);
         await desk.StartAsync(TestContext.Current.CancellationToken);
-        browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) {
+            BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
         using var let = await browser.GetAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
     }
 

@@ -8,7 +8,9 @@ using Stringline.Testing;
 
 namespace Stringline.Web.Tests;
 
-/// <summary>A desk that is open in a process of its own, with the demo office, so that what it takes can be told from what its clients take.</summary>
+/// <summary>
+/// A desk that is open in a process of its own, with the demo office, so that what it takes can be told from what its clients take.
+/// </summary>
 internal sealed partial class DeskProcess : IDisposable
 {
     private readonly string folder = Scratch.Folder();
@@ -22,8 +24,10 @@ internal sealed partial class DeskProcess : IDisposable
             new Portfolio(journal).RefreshStale(today, Environment.ProcessorCount);
         }
 
-        string[] command = Tool.Published is { } published ? [published] : ["dotnet", Path.Combine(AppContext.BaseDirectory, "stringline.dll")];
-        string[] desk = ["desk", "--store", Store, "--port", "0", "--no-browser", "--as-of", today.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)];
+        string[] command = Tool.Published is { } published
+            ? [published] : ["dotnet", Path.Combine(AppContext.BaseDirectory, "stringline.dll")];
+        string[] desk = ["desk", "--store", Store, "--port", "0", "--no-browser", "--as-of",
+            today.ToString("uuuu-MM-dd", CultureInfo.InvariantCulture)];
         process = Process.Start(new ProcessStartInfo(command[0], [.. command[1..], .. desk]) { RedirectStandardOutput = true })!;
     }
 
@@ -57,7 +61,8 @@ internal sealed partial class DeskProcess : IDisposable
         return (Of("VmRSS:"), Of("VmHWM:"));
 
         long Of(string name) => long.Parse(
-            lines.Single(line => line.StartsWith(name, StringComparison.Ordinal)).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)[1],
+            lines.Single(line => line.StartsWith(name, StringComparison.Ordinal))
+                .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)[1],
             CultureInfo.InvariantCulture) / 1024;
     }
 

@@ -76,7 +76,9 @@ public sealed class DraftTests
         Assert.NotNull(draft.Faults.Of(beside));
     }
 
-    /// <summary>The demand is what is due after deducting all just credits and offsets (Civ. Code § 8416(a)(1)): $10,000.00 less $1,500.00.</summary>
+    /// <summary>
+    /// The demand is what is due after deducting all just credits and offsets (Civ. Code § 8416(a)(1)): $10,000.00 less $1,500.00.
+    /// </summary>
     [Fact]
     public void A_payment_takes_its_dollars_off_the_demand_and_the_table_says_so()
     {
@@ -105,7 +107,10 @@ public sealed class DraftTests
         Assert.Empty(WhatChanges.Between(assessment, UseCases.Assess(Owed(), new LocalDate(2026, 7, 15))).Rows);
     }
 
-    /// <summary>Forms of Civ. Code §§ 8134 and 8138: enforceable on signing, "even if you have not been paid"; those of §§ 8132 and 8136 only once the claimant has received payment.</summary>
+    /// <summary>
+    /// Forms of Civ. Code §§ 8134 and 8138: enforceable on signing, "even if you have not been paid"; those of §§ 8132 and 8136 only once
+    /// the claimant has received payment.
+    /// </summary>
     [Theory]
     [InlineData("8138", "binds on signing, paid or not; it releases $10,000.00")]
     [InlineData("8136", "does not bind until the payment it describes clears; then it releases $10,000.00")]
@@ -115,7 +120,8 @@ public sealed class DraftTests
         typed.Set("form", form);
         typed.Set("amount", "10000");
         var draft = EntryDraft.Of(Owed(), EntryForms.Find("waived")!, typed, Late, null);
-        Assert.Contains(told, WaiverWords.Of(draft.Entry!, UseCases.Assess(draft.Job!, new LocalDate(2026, 7, 15))), StringComparison.Ordinal);
+        Assert.Contains(told, WaiverWords.Of(draft.Entry!, UseCases.Assess(draft.Job!, new LocalDate(2026, 7, 15))),
+            StringComparison.Ordinal);
     }
 
     private static IReadOnlyList<Changed> Changes(JobFile job, string what, Typed typed)
@@ -145,13 +151,17 @@ public sealed class DraftTests
     internal static JobFile Owed(string name = "Sawpit Row") => new()
     {
         Name = name,
-        Work = new Work { Kind = WorkKind.Private, Use = WorkUse.Commercial, Site = new Site { Street = "12 Sawpit Row", City = "Woodland", County = "Yolo" } },
-        Claimant = new Claimant { Name = "Quillback Masonry, Inc.", Role = ClaimantRole.DirectContractor, HiredBy = "p1", License = new License { Required = true, Number = "0000417", Class = "C-29", Active = [new LicenseSpan(new LocalDate(2020, 1, 1), null)] } },
+        Work = new Work { Kind =
+            WorkKind.Private, Use = WorkUse.Commercial, Site = new Site { Street = "12 Sawpit Row", City = "Woodland", County = "Yolo" } },
+        Claimant = new Claimant { Name = "Quillback Masonry, Inc.", Role = ClaimantRole.DirectContractor, HiredBy = "p1",
+            License = new License { Required =
+                true, Number = "0000417", Class = "C-29", Active = [new LicenseSpan(new LocalDate(2020, 1, 1), null)] } },
         Parties = [new Party { Id = "p1", Capacity = PartyCapacity.Owner, Name = "Alder Holdings, LLC" }],
         Contract = new Contract { On = new LocalDate(2026, 1, 5), Written = true, Price = 10_000m },
         Entries =
         [
-            new Furnished { Index = 0, Id = "e1", On = DayFact.On(new LocalDate(2026, 3, 2)), Until = DayFact.On(new LocalDate(2026, 3, 2)), Amount = 10_000m, Ref = "INV-1" },
+            new Furnished { Index = 0, Id = "e1", On = DayFact.On(new LocalDate(2026, 3, 2)), Until = DayFact.On(new LocalDate(2026, 3, 2)),
+                Amount = 10_000m, Ref = "INV-1" },
             new FurnishingEnded { Index = 1, Id = "e2", On = DayFact.On(new LocalDate(2026, 3, 2)) },
         ],
     };

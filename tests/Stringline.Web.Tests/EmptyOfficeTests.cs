@@ -17,7 +17,9 @@ public sealed class EmptyOfficeTests
             await using var desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "empty.stringline"), 0), Noon);
             await desk.StartAsync(TestContext.Current.CancellationToken);
             using var browser = new HttpClient();
-            Assert.Contains("href=\"/jobs/new\"", await browser.GetStringAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken), StringComparison.Ordinal);
+            Assert.Contains("href=\"/jobs/new\"",
+                await browser.GetStringAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken),
+                    StringComparison.Ordinal);
             await desk.StopAsync(TestContext.Current.CancellationToken);
         }
         finally

@@ -73,7 +73,10 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var form = Payment(id, "1,500.00");
         var confirmation = await form.Look();
         var tip = desk.Office.Open(id)!.Stored.Tip;
-        Assert.IsType<AppendOutcome.Appended>(desk.Journal.Append(id, tip.Sequence, [new JobChange.Happened(new Credited { Index = 2, Id = "e3", On = DayFact.On(new LocalDate(2026, 6, 1)), Amount = 250m })], "ben"));
+        Assert.IsType<AppendOutcome.Appended>(
+            desk.Journal.Append(id, tip.Sequence,
+                [new JobChange.Happened(new Credited { Index = 2, Id = "e3", On = DayFact.On(new LocalDate(2026, 6, 1)), Amount = 250m })],
+                    "ben"));
 
         using var answer = await form.Resend(confirmation);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
@@ -94,7 +97,8 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var page = await desk.Page(address);
         Assert.Contains("value=\"10000.00\"", page, StringComparison.Ordinal);
         Assert.Contains("value=\"2026-03-02\"", page, StringComparison.Ordinal);
-        var form = new FilledForm(desk, address).With("f-when", "on").With("f-when-on", "2026-03-02").With("f-amount", "9,000").With("f-ref", "INV-1");
+        var form = new FilledForm(desk, address).With("f-when", "on").With("f-when-on", "2026-03-02").With("f-amount", "9,000")
+            .With("f-ref", "INV-1");
         var confirmation = await form.Look();
         Assert.Contains("Takes the place of", confirmation, StringComparison.Ordinal);
         Assert.Contains("$1,000.00 less", confirmation, StringComparison.Ordinal);
@@ -111,7 +115,8 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var id = Put(DraftTests.Owed());
         await Payment(id, "1,500.00").Save();
         var paid = desk.Office.Open(id)!.Facts.Entries[^1];
-        var form = new FilledForm(desk, $"/job/{id}/enter?what=withdrawn&supersedes={paid.Id}").With("f-when", "on").With("f-when-on", "2026-07-15");
+        var form = new FilledForm(desk, $"/job/{id}/enter?what=withdrawn&supersedes={paid.Id}").With("f-when", "on")
+            .With("f-when-on", "2026-07-15");
         var confirmation = await form.Look();
         Assert.Contains("$1,500.00 more", confirmation, StringComparison.Ordinal);
         await form.Confirm(confirmation);
@@ -134,7 +139,8 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
     public async Task An_unconditional_waiver_says_what_it_releases_before_it_is_written()
     {
         var id = Put(DraftTests.Owed());
-        var page = await new FilledForm(desk, $"/job/{id}/enter?what=waived").With("f-when", "on").With("f-when-on", "2026-07-01").With("f-form", "8138").Look();
+        var page = await new FilledForm(desk, $"/job/{id}/enter?what=waived").With("f-when", "on").With("f-when-on", "2026-07-01")
+            .With("f-form", "8138").Look();
         Assert.Contains("binds on signing, paid or not; it releases $10,000.00", page, StringComparison.Ordinal);
     }
 
@@ -149,12 +155,15 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
     [InlineData("/job/4711/after-recording")]
     public async Task What_is_not_there_is_answered_404(string address)
     {
-        using var answer = await desk.Browser.GetAsync(new Uri(string.Format(System.Globalization.CultureInfo.InvariantCulture, address, 1), UriKind.Relative), TestContext.Current.CancellationToken);
+        using var answer =
+            await desk.Browser.GetAsync(new Uri(string.Format(System.Globalization.CultureInfo.InvariantCulture, address, 1),
+                UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 
     private FilledForm Payment(long id, string amount) => new FilledForm(desk, $"/job/{id}/enter?what=paid")
-        .With("f-when", "on").With("f-when-on", "2026-06-15").With("f-amount", amount).With("f-from", "Alder Holdings, LLC").With("f-learned", "2026-07-15");
+        .With("f-when", "on").With("f-when-on", "2026-06-15").With("f-amount", amount).With("f-from", "Alder Holdings, LLC")
+        .With("f-learned", "2026-07-15");
 
     private long Put(JobFile job) => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(Guid.NewGuid().ToString("N"), job))).Job;
 
@@ -181,7 +190,8 @@ public sealed class EnteringTests(OpenDesk desk) : IClassFixture<OpenDesk>
             job =>
             {
                 if (found is null && job.Entries.FirstOrDefault(entry => Typed.Of(entry).What == what) is { } entry)
-                    found = (job with { Entries = [.. job.Entries.Take(entry.Index)] }, entry with { Supersedes = null, Learned = entry.Learned > OpenDesk.Today ? null : entry.Learned });
+                    found = (job with { Entries = [.. job.Entries.Take(entry.Index)] }, entry with { Supersedes = null,
+                        Learned = entry.Learned > OpenDesk.Today ? null : entry.Learned });
             },
             iter: 200,
             threads: 1);

@@ -44,9 +44,11 @@ internal sealed partial class FilledForm(OpenDesk desk, string address)
 
     /// <summary>The hidden fields of a page.</summary>
     public static List<KeyValuePair<string, string>> Hidden(string page) =>
-        [.. HiddenField().Matches(page).Select(Pair), .. Seal().Matches(page).Select(seal => new KeyValuePair<string, string>("__RequestVerificationToken", seal.Groups[1].Value))];
+        [.. HiddenField().Matches(page).Select(Pair), .. Seal().Matches(page)
+            .Select(seal => new KeyValuePair<string, string>("__RequestVerificationToken", seal.Groups[1].Value))];
 
-    private static KeyValuePair<string, string> Pair(Match field) => new(WebUtility.HtmlDecode(field.Groups[1].Value), WebUtility.HtmlDecode(field.Groups[2].Value));
+    private static KeyValuePair<string, string> Pair(Match field) =>
+        new(WebUtility.HtmlDecode(field.Groups[1].Value), WebUtility.HtmlDecode(field.Groups[2].Value));
 
     private async Task<HttpResponseMessage> Send(List<KeyValuePair<string, string>> hidden, string step)
     {

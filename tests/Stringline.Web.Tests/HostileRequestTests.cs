@@ -86,7 +86,8 @@ public sealed partial class HostileRequestTests(OpenDesk desk) : IClassFixture<O
     {
         times.Sort();
         TestContext.Current.SendDiagnosticMessage(
-            "{0} requests; answers {1}; median {2:0.0} ms, slowest {3:0} ms, over 2 s: {4}; MB of the desk's process at each tenth: {5}, after: {6}, most: {7}",
+            "{0} requests; answers {1}; median {2:0.0} ms, slowest {3:0} ms, over 2 s: {4}; MB of the desk's process at each tenth: {5}, "
+                + "after: {6}, most: {7}",
             times.Count, string.Join(", ", statuses.Select(pair => $"{pair.Key}: {pair.Value}")), times[times.Count / 2].TotalMilliseconds,
             times[^1].TotalMilliseconds, times.Count(time => time > Slow), string.Join(" ", memory), after.Now, after.Most);
         Assert.True(after.Most < MostMemory, $"The desk took {after.Most} MB.");

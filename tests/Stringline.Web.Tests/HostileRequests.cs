@@ -43,7 +43,8 @@ internal sealed class HostileRequests(int seed, string host, string cookies, IRe
 
     private static readonly string[] Names =
     [
-        "a[", "a[b", "[", "]", "a]b[", "a[0][", "f-parties[0", "f-parties[99999999999].name", "f-parties[-1].name", ".", "", "Form.", "f-", "c-1",
+        "a[", "a[b", "[", "]", "a]b[", "a[0][", "f-parties[0", "f-parties[99999999999].name", "f-parties[-1].name", ".", "", "Form.", "f-",
+            "c-1",
         "c99999999999",
     ];
 

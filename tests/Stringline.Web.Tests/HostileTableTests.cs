@@ -116,7 +116,8 @@ public sealed class HostileTableTests(ImportDesk desk) : IClassFixture<ImportDes
             foreach (var (name, text) in (IEnumerable<(string, string)>)
                 [
                     ("[Content_Types].xml", "<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"/>"),
-                    ("xl/workbook.xml", $"<workbook xmlns=\"{Main}\" xmlns:r=\"{Documents}\"><sheets><sheet name=\"S\" sheetId=\"1\" r:id=\"a\"/></sheets></workbook>"),
+                    ("xl/workbook.xml", $"<workbook xmlns=\"{Main}\" xmlns:r=\"{Documents}\"><sheets><sheet name=\"S\" sheetId=\"1\" "
+                        + $"r:id=\"a\"/></sheets></workbook>"),
                     ("xl/_rels/workbook.xml.rels", "<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">"
                         + $"<Relationship Id=\"a\" Type=\"{Documents}/worksheet\" Target=\"worksheets/sheet1.xml\"/></Relationships>"),
                     ("xl/worksheets/sheet1.xml", $"<worksheet xmlns=\"{Main}\"><sheetData>{rows}</sheetData></worksheet>"),

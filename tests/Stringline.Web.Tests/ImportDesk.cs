@@ -32,10 +32,13 @@ public sealed partial class ImportDesk : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
-        var clock = new StoppedClock(OpenDesk.Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant());
-        desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana", LargestTable = Largest, Opening = OpenStore.OrMake }, clock);
+        var clock = new StoppedClock(OpenDesk.Today.At(new LocalTime(12, 0))
+            .InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant());
+        desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana", LargestTable = Largest,
+            Opening = OpenStore.OrMake }, clock);
         await desk.StartAsync(TestContext.Current.CancellationToken);
-        Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) {
+            BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
         using var let = await Browser.GetAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.Redirect, let.StatusCode);
     }
@@ -84,7 +87,8 @@ public sealed partial class ImportDesk : IAsyncLifetime
             filled.Add(new("Seen", WebUtility.HtmlDecode(seen.Groups[1].Value)));
         using var answer = await Browser.PostAsync(
             new Uri(address, UriKind.Relative),
-            new FormUrlEncodedContent([.. filled, new("step", step), new("__RequestVerificationToken", Seal().Match(shown).Groups[1].Value)]),
+            new FormUrlEncodedContent(
+                [.. filled, new("step", step), new("__RequestVerificationToken", Seal().Match(shown).Groups[1].Value)]),
             TestContext.Current.CancellationToken);
         var page = await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
         Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.Redirect, page);
@@ -92,7 +96,8 @@ public sealed partial class ImportDesk : IAsyncLifetime
     }
 
     /// <summary>Presses a button that leads on.</summary>
-    public async Task Press(string address, string step, params IEnumerable<KeyValuePair<string, string>> fields) => Assert.Equal("", await PressAndRead(address, step, fields));
+    public async Task Press(string address, string step, params IEnumerable<KeyValuePair<string, string>> fields) =>
+        Assert.Equal("", await PressAndRead(address, step, fields));
 
     /// <summary>Looks, with the columns as the page shows them where none is given; the page that tells.</summary>
     public async Task<string> Look(string address, params IEnumerable<KeyValuePair<string, string>> fields)

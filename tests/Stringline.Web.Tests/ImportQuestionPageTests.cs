@@ -33,7 +33,8 @@ public sealed class ImportQuestionPageTests(ImportDesk desk) : IClassFixture<Imp
         using var workbook = new MemoryStream();
         await SheetWriter.WriteXlsxAsync(workbook,
             new Sheet("July deliveries", [new("Job number"), new("Invoice number"), new("Ship date"), new("Amount")], []), ["A note."]);
-        Assert.Contains("""<option value="July deliveries">July deliveries</option>""", await desk.Page(await desk.Give("book.xlsx", workbook.ToArray())), StringComparison.Ordinal);
+        Assert.Contains("""<option value="July deliveries">July deliveries</option>""",
+            await desk.Page(await desk.Give("book.xlsx", workbook.ToArray())), StringComparison.Ordinal);
     }
 
     [Fact]

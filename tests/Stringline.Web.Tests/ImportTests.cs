@@ -41,7 +41,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         var written = await desk.Do(table, "write");
         Assert.Contains("Written: 2 jobs added", written, StringComparison.Ordinal);
         Assert.Equal(["3", "1", "1", "1", "6"], Counts(written));
-        foreach (var (key, name, entries) in (IEnumerable<(string, string, int)>)[("LEDGER-1", "Brick Kiln Lane", 2), ("LEDGER-2", "Ferry Landing", 1)])
+        foreach (var (key, name, entries) in (IEnumerable<(string, string, int)>)[("LEDGER-1", "Brick Kiln Lane", 2),
+            ("LEDGER-2", "Ferry Landing", 1)])
         {
             var job = desk.Journal.Find(key)!;
             Assert.Equal(entries, job.Job.Entries.Count);
@@ -84,13 +85,16 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         // The page shows the first fifty, the file has all: a line of headers and a line for each row.
         Assert.Equal(50, RefusedLine().Count(look));
         Assert.Contains("And 80 more", look, StringComparison.Ordinal);
-        using var answer = await desk.Browser.GetAsync(new Uri(table + "/refused.csv", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var answer =
+            await desk.Browser.GetAsync(new Uri(table + "/refused.csv", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal("attachment", answer.Content.Headers.ContentDisposition!.DispositionType);
         Assert.Equal("text/csv", answer.Content.Headers.ContentType!.MediaType);
         Assert.Equal("nosniff", Assert.Single(answer.Headers.GetValues("X-Content-Type-Options")));
-        var lines = (await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        var lines = (await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)).Split("\r\n",
+            StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(Rows + 1, lines.Length);
-        Assert.Equal(Enumerable.Range(2, Rows), lines.Skip(1).Select(line => int.Parse(line.Split(',')[0], System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(Enumerable.Range(2, Rows), lines.Skip(1)
+            .Select(line => int.Parse(line.Split(',')[0], System.Globalization.CultureInfo.InvariantCulture)));
     }
 
     [Theory]
@@ -121,7 +125,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         var before = Directory.Exists(desk.Tables.Folder) ? Directory.GetDirectories(desk.Tables.Folder).Length : 0;
         using var answer = await desk.Send("large.csv", large);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        Assert.Contains("larger than 1 MiB", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("larger than 1 MiB", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
         Assert.Equal(before, Directory.GetDirectories(desk.Tables.Folder).Length);
     }
 
@@ -134,10 +139,12 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         using (var upload = await desk.Send("unsealed.csv", Text("UNSEALED"), withSeal: false))
         {
             Assert.Equal(HttpStatusCode.BadRequest, upload.StatusCode);
-            Assert.Contains("Nothing was written", await upload.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+            Assert.Contains("Nothing was written", await upload.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+                StringComparison.Ordinal);
         }
 
-        using var write = await desk.Browser.PostAsync(new Uri(table, UriKind.Relative), new FormUrlEncodedContent([new("step", "write")]), TestContext.Current.CancellationToken);
+        using var write = await desk.Browser.PostAsync(new Uri(table, UriKind.Relative), new FormUrlEncodedContent([new("step", "write")]),
+            TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.BadRequest, write.StatusCode);
         Assert.Equal(tables, desk.Tables.All().Count);
         Assert.Equal(ImportStep.Looked, desk.State(table).Step);
@@ -150,7 +157,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         var table = await desk.Give("../../etc/pass wd<script>.csv", Text("PATH"));
         var state = desk.State(table);
         Assert.Equal("pass wd-script.csv", state.File);
-        foreach (var address in (string[])[table + "/" + state.File, table + "/state.json", "/import/..%2f..", "/import/" + new string('0', 32), "/import/" + new string('0', 32) + "/progress", table + "/refused.csv"])
+        foreach (var address in (string[])[table + "/" + state.File, table + "/state.json", "/import/..%2f..", "/import/"
+            + new string('0', 32), "/import/" + new string('0', 32) + "/progress", table + "/refused.csv"])
         {
             using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
@@ -167,14 +175,17 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         {
             // The store is held until the first event was heard, so that the writing cannot be done before.
             await desk.Press(table, "write");
-            using var answer = await desk.Browser.GetAsync(new Uri(table + "/progress", UriKind.Relative), HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
+            using var answer = await desk.Browser.GetAsync(new Uri(table + "/progress", UriKind.Relative),
+                HttpCompletionOption.ResponseHeadersRead, TestContext.Current.CancellationToken);
             Assert.Equal("text/event-stream", answer.Content.Headers.ContentType!.MediaType);
             using var events = new StreamReader(await answer.Content.ReadAsStreamAsync(TestContext.Current.CancellationToken));
             Assert.Equal("event: progress", await events.ReadLineAsync(TestContext.Current.CancellationToken));
-            Assert.Matches("^data: \\{\"words\":\"Step [12] of 2: [^\"]+\",\"share\":[0-9]+\\}$", await events.ReadLineAsync(TestContext.Current.CancellationToken));
+            Assert.Matches("^data: \\{\"words\":\"Step [12] of 2: [^\"]+\",\"share\":[0-9]+\\}$",
+                await events.ReadLineAsync(TestContext.Current.CancellationToken));
             Assert.Contains("meta http-equiv=\"refresh\"", await desk.Page(table), StringComparison.Ordinal);
             held.Dispose();
-            Assert.EndsWith("event: end\ndata: {}\n\n", await events.ReadToEndAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+            Assert.EndsWith("event: end\ndata: {}\n\n", await events.ReadToEndAsync(TestContext.Current.CancellationToken),
+                StringComparison.Ordinal);
         }
         finally
         {
@@ -199,7 +210,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         using (desk.HoldStore())
         {
             await desk.Press(first, "write");
-            Assert.Contains("one import at a time", await desk.PressAndRead(second, "look", Firm.Append(new("Kind", "invoices")).Concat(Columns)), StringComparison.Ordinal);
+            Assert.Contains("one import at a time",
+                await desk.PressAndRead(second, "look", Firm.Append(new("Kind", "invoices")).Concat(Columns)), StringComparison.Ordinal);
             await desk.Press(first, "stop");
         }
 
@@ -213,7 +225,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
     {
         var table = await desk.Give("other.csv", Text("OTHER"));
         using (new FileStream(Path.Combine(desk.Tables.Folder, "running"), FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None))
-            Assert.Contains("Another desk on this store", await desk.PressAndRead(table, "look", Firm.Append(new("Kind", "invoices")).Concat(Columns)), StringComparison.Ordinal);
+            Assert.Contains("Another desk on this store",
+                await desk.PressAndRead(table, "look", Firm.Append(new("Kind", "invoices")).Concat(Columns)), StringComparison.Ordinal);
         Assert.Equal(ImportStep.Received, desk.State(table).Step);
     }
 
@@ -231,7 +244,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         var twice = await desk.PressAndRead(table, "look", [new("Kind", "invoices"), new("c0", "job"), new("c1", "job")]);
         Assert.Contains("id=\"fault-c1\"", twice, StringComparison.Ordinal);
 
-        KeyValuePair<string, string>[] chosen = [new("Kind", "invoices"), new("c0", "job"), new("c1", "county"), new("c2", "invoice"), new("c3", "furnished"), new("c4", "amount")];
+        KeyValuePair<string, string>[] chosen = [new("Kind", "invoices"), new("c0", "job"), new("c1", "county"), new("c2", "invoice"),
+            new("c3", "furnished"), new("c4", "amount")];
         await desk.Press(table, "keep", [.. chosen, new("Name", "Odd books")]);
         var kept = Assert.Single(desk.Office.Settings.Mappings);
         Assert.Equal("Odd books", kept.Name);
@@ -243,8 +257,12 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         // The settings list it, hand it out as the command line takes it, keep it when others are changed, and delete it.
         Assert.Contains("Odd books", await desk.Page("/settings"), StringComparison.Ordinal);
         var json = await desk.Page("/settings/mapping?name=Odd%20books");
-        Assert.Equal("Slip", Stringline.Tables.Sheets.Columns.MappingJson.Read(Encoding.UTF8.GetBytes(json), "columns.json").Headers[Tables.Sheets.Columns.Column.Invoice]);
-        await desk.Press("/settings", "", [new("Form.Name", "Tamarack Office"), new("Form.Reminders", "7"), new("Form.MailBacklogDays", "42"), new("Form.IndexLagDays", "5"), new("Form.ReserveDays", "1")]);
+        Assert.Equal("Slip",
+            Stringline.Tables.Sheets.Columns.MappingJson.Read(Encoding.UTF8.GetBytes(json),
+                "columns.json").Headers[Tables.Sheets.Columns.Column.Invoice]);
+        await desk.Press("/settings", "",
+            [new("Form.Name", "Tamarack Office"), new("Form.Reminders", "7"), new("Form.MailBacklogDays", "42"),
+                new("Form.IndexLagDays", "5"), new("Form.ReserveDays", "1")]);
         Assert.Equal("Tamarack Office", desk.Office.Settings.Name);
         Assert.Single(desk.Office.Settings.Mappings);
         await desk.Press("/settings?handler=DeleteMapping", "", [new("name", "Odd books")]);
@@ -254,9 +272,13 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
     [Fact]
     public async Task A_column_that_is_not_to_be_used_is_not_though_its_words_are_known()
     {
-        var table = await desk.Give("notes.csv", Encoding.UTF8.GetBytes("Job number,County,Invoice number,Ship date,Invoice amount,Notes\r\nNOTE-1,Yolo,I-1,03/02/2026,10.00,private\r\n"));
+        var table = await desk.Give("notes.csv",
+            Encoding.UTF8
+                .GetBytes("Job number,County,Invoice number,Ship date,Invoice "
+                    + "amount,Notes\r\nNOTE-1,Yolo,I-1,03/02/2026,10.00,private\r\n"));
         Assert.Matches("<option value=\"text\" selected=\"selected\">", await desk.Page(table));
-        await desk.Look(table, [new("Kind", "invoices"), new("c0", "job"), new("c1", "county"), new("c2", "invoice"), new("c3", "furnished"), new("c4", "amount"), new("c5", ""), .. Firm]);
+        await desk.Look(table, [new("Kind", "invoices"), new("c0", "job"), new("c1", "county"), new("c2", "invoice"),
+            new("c3", "furnished"), new("c4", "amount"), new("c5", ""), .. Firm]);
         await desk.Do(table, "write");
         var entry = Assert.IsType<Stringline.Law.Facts.Furnished>(Assert.Single(desk.Journal.Find("NOTE-1")!.Job.Entries));
         Assert.Null(entry.Text);
@@ -288,7 +310,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         var invoices = await desk.Give("owed.csv", Text("PAY"));
         await desk.Look(invoices, Firm);
         await desk.Do(invoices, "write");
-        var table = await desk.Give("payments.csv", Encoding.UTF8.GetBytes("Payment date,Received from,Payment amount\r\n04/01/2026,Tamarack Framing,100.00\r\n"));
+        var table = await desk.Give("payments.csv",
+            Encoding.UTF8.GetBytes("Payment date,Received from,Payment amount\r\n04/01/2026,Tamarack Framing,100.00\r\n"));
         var look = await desk.Look(table, []);
         Assert.Contains("Payments that name neither job nor invoice", look, StringComparison.Ordinal);
         Assert.Contains("$100.00", look, StringComparison.Ordinal);
@@ -307,10 +330,12 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
         }
     }
 
-    private static KeyValuePair<string, string>[] Firm { get; } = [new("Choices.Claimant", "Quillback Lumber & Truss, Inc."), new("Choices.Role", "supplier"), new("Choices.CustomerIs", "subcontractor"), new("Choices.Work", "private")];
+    private static KeyValuePair<string, string>[] Firm { get; } = [new("Choices.Claimant", "Quillback Lumber & Truss, Inc."),
+        new("Choices.Role", "supplier"), new("Choices.CustomerIs", "subcontractor"), new("Choices.Work", "private")];
 
     private static KeyValuePair<string, string>[] Columns { get; } =
-        [new("c0", "job"), new("c1", "jobName"), new("c2", "county"), new("c3", "customer"), new("c4", "invoice"), new("c5", "furnished"), new("c6", "amount")];
+        [new("c0", "job"), new("c1", "jobName"), new("c2", "county"), new("c3", "customer"), new("c4", "invoice"), new("c5", "furnished"),
+            new("c6", "amount")];
 
     private static byte[] Text(string prefix) => Encoding.UTF8.GetBytes(Invoices.Replace("{0}", prefix, StringComparison.Ordinal));
 
@@ -319,7 +344,8 @@ public sealed partial class ImportTests(ImportDesk desk) : IClassFixture<ImportD
     // HTML § 4.10.4: a field is labelled by the label around it or the one that names its id.
     private static bool Labelled(string page, string field) =>
         Id().Match(field) is { Success: true } id && page.Contains($"for=\"{id.Groups[1].Value}\"", StringComparison.Ordinal)
-        || page[..page.IndexOf(field, StringComparison.Ordinal)] is var before && before.LastIndexOf("<label", StringComparison.Ordinal) > before.LastIndexOf("</label>", StringComparison.Ordinal);
+        || page[..page.IndexOf(field, StringComparison.Ordinal)] is var before
+        && before.LastIndexOf("<label", StringComparison.Ordinal) > before.LastIndexOf("</label>", StringComparison.Ordinal);
 
     [GeneratedRegex("<td class=\"num\" data-label=\"Rows\">([^<]*)</td>")]
     private static partial Regex Count();

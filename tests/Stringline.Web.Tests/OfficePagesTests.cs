@@ -7,7 +7,10 @@ using Stringline.Law;
 
 namespace Stringline.Web.Tests;
 
-/// <summary>Customers, calendar, settings. Holidays are those of Gov. Code § 6700 and Code Civ. Proc. § 135; sums are added here from the demo office's own jobs.</summary>
+/// <summary>
+/// Customers, calendar, settings. Holidays are those of Gov. Code § 6700 and Code Civ. Proc. § 135; sums are added here from the demo
+/// office's own jobs.
+/// </summary>
 public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
     [Theory]
@@ -45,7 +48,8 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
     [Fact]
     public async Task A_customer_nobody_knows_is_not_found()
     {
-        using var answer = await desk.Browser.GetAsync(new Uri("/customer?name=Nobody", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var answer =
+            await desk.Browser.GetAsync(new Uri("/customer?name=Nobody", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
     }
 
@@ -69,7 +73,8 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
     public async Task The_calendar_has_every_step_in_its_week()
     {
         var page = await desk.Page("/calendar?from=2026-07-15&weeks=53");
-        var steps = Enumerable.Range(1, 40).SelectMany(id => desk.Office.Open(id)!.Assessment.Next.Where(step => !step.Watch).Select(step => (id, step))).ToList();
+        var steps = Enumerable.Range(1, 40)
+            .SelectMany(id => desk.Office.Open(id)!.Assessment.Next.Where(step => !step.Watch).Select(step => (id, step))).ToList();
         var shown = steps.Count(one => one.step.ActBy < new LocalDate(2026, 7, 13).PlusWeeks(53));
         Assert.Equal(shown, DueLine().Count(page));
     }
@@ -82,7 +87,8 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
         Assert.StartsWith("BEGIN:VCALENDAR\r\n", file, StringComparison.Ordinal);
         var steps = Enumerable.Range(1, 40).SelectMany(id => desk.Office.Open(id)!.Assessment.Next.Where(step => !step.Watch)).ToList();
         Assert.Equal(steps.Count, file.Split("BEGIN:VEVENT").Length - 1);
-        var alarms = steps.Sum(step => desk.Office.Settings.Reminders.Count(days => step.ActBy >= OpenDesk.Today && step.ActBy.PlusDays(-days) >= OpenDesk.Today));
+        var alarms = steps.Sum(step =>
+            desk.Office.Settings.Reminders.Count(days => step.ActBy >= OpenDesk.Today && step.ActBy.PlusDays(-days) >= OpenDesk.Today));
         Assert.Equal(alarms, file.Split("BEGIN:VALARM").Length - 1);
         Assert.Contains("/calendar.ics", await desk.Page("/calendar"), StringComparison.Ordinal);
     }
@@ -108,11 +114,14 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
     public async Task Settings_are_kept_used_and_never_written_over_unseen()
     {
         // Sixty calendar days by mail instead of forty-two: the last day to mail is a plain count of days before the day to act by.
-        var job = Enumerable.Range(1, 40).First(id => desk.Office.Open(id)!.Assessment.Find("back-plan.mail-to-recorder") is { ActBy: not null });
+        var job = Enumerable.Range(1, 40)
+            .First(id => desk.Office.Open(id)!.Assessment.Find("back-plan.mail-to-recorder") is { ActBy: not null });
         var seen = desk.Journal.ReadSettings();
         try
         {
-            using (var answer = await Post(new() { ["Form.Name"] = "Millrace office", ["Form.Signers"] = "Ana Ruiz, credit manager", ["Form.Reminders"] = "21, 7", ["Form.MailBacklogDays"] = "60", ["Form.IndexLagDays"] = "5", ["Form.ReserveDays"] = "1" }))
+            using (var answer =
+                await Post(new() { ["Form.Name"] = "Millrace office", ["Form.Signers"] = "Ana Ruiz, credit manager", ["Form.Reminders"] =
+                    "21, 7", ["Form.MailBacklogDays"] = "60", ["Form.IndexLagDays"] = "5", ["Form.ReserveDays"] = "1" }))
                 Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
             var kept = OfficeSettings.Of(desk.Journal);
             Assert.Equal([21, 7], kept.Reminders);
@@ -124,7 +133,9 @@ public sealed partial class OfficePagesTests(OpenDesk desk) : IClassFixture<Open
             Assert.InRange(open.Find("back-plan.mail-to-recorder")!.ActBy!.Value, latest.PlusDays(-6), latest);
 
             Assert.False(desk.Journal.WriteSettings("something else", "{}"));
-            using var bad = await Post(new() { ["Form.MailBacklogDays"] = "soon", ["Form.IndexLagDays"] = "5", ["Form.ReserveDays"] = "1", ["Form.Reminders"] = "0" });
+            using var bad =
+                await Post(new() { ["Form.MailBacklogDays"] = "soon", ["Form.IndexLagDays"] = "5", ["Form.ReserveDays"] = "1",
+                    ["Form.Reminders"] = "0" });
             Assert.Equal(HttpStatusCode.OK, bad.StatusCode);
             var page = await bad.Content.ReadAsStringAsync(TestContext.Current.CancellationToken);
             Assert.Contains("a whole number from 0 to 180", page, StringComparison.Ordinal);

@@ -31,13 +31,15 @@ public sealed class OpenDesk : IAsyncLifetime
     /// <inheritdoc/>
     public async ValueTask InitializeAsync()
     {
-        var clock = new StoppedClock(Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"]).ToInstant());
+        var clock = new StoppedClock(Today.At(new LocalTime(12, 0)).InZoneLeniently(DateTimeZoneProviders.Tzdb["America/Los_Angeles"])
+            .ToInstant());
         desk = DeskHost.Build(new DeskOptions(Path.Combine(folder, "office.stringline"), 0) { Who = "ana" }, clock);
         Assert.Empty(Journal.PutMany(DemoJobs.Of(Today), "demo").Faults);
         desk.Services.GetRequiredService<Portfolio>().RefreshStale(Today, Environment.ProcessorCount);
 
         await desk.StartAsync(TestContext.Current.CancellationToken);
-        Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) { BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
+        Browser = new HttpClient(new SocketsHttpHandler { AllowAutoRedirect = false, CookieContainer = new CookieContainer() }) {
+            BaseAddress = new Uri(DeskHost.AddressOf(desk)) };
         using var let = await Browser.GetAsync(new Uri(DeskHost.EntryOf(desk)), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.Redirect, let.StatusCode);
     }

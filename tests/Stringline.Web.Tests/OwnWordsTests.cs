@@ -9,7 +9,9 @@ using Stringline.Testing;
 
 namespace Stringline.Web.Tests;
 
-/// <summary>What somebody typed is shown whole, also where it looks like a name of a field, a finding, a day or an option of the command line.</summary>
+/// <summary>
+/// What somebody typed is shown whole, also where it looks like a name of a field, a finding, a day or an option of the command line.
+/// </summary>
 public sealed partial class OwnWordsTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
     public static TheoryData<string> Names =>
@@ -27,13 +29,15 @@ public sealed partial class OwnWordsTests(OpenDesk desk) : IClassFixture<OpenDes
     [MemberData(nameof(Names))]
     public async Task A_name_is_whole_on_every_page_and_at_the_command_line(string name)
     {
-        var job = new JobBuilder().PartyWith("owner", p => p with { Name = name }).PartyWith("direct", p => p with { Name = name }).Party("bank", PartyCapacity.ConstructionLender, name)
+        var job = new JobBuilder().PartyWith("owner", p => p with { Name = name }).PartyWith("direct", p => p with { Name = name })
+            .Party("bank", PartyCapacity.ConstructionLender, name)
             .Notice("2026-03-02", Manner.CertifiedMail, "owner", "direct", "bank")
             .Furnished("2026-03-02", 1_000m).Ended("2026-03-02").Completed("2026-05-04").Build() with { Name = name };
         var id = Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(name, job))).Job;
         foreach (var page in (string[])["", "/amount", "/file", "/after-recording", "/papers"])
             Whole(name, WebUtility.HtmlDecode(Markup().Replace(await desk.Page($"/job/{id}{page}"), " ")));
-        Assert.Contains($"Given to the owner {name}:", WebUtility.HtmlDecode(Markup().Replace(await desk.Page($"/job/{id}"), "")), StringComparison.Ordinal);
+        Assert.Contains($"Given to the owner {name}:", WebUtility.HtmlDecode(Markup().Replace(await desk.Page($"/job/{id}"), "")),
+            StringComparison.Ordinal);
         Whole(name, Spaces().Replace(AssessmentText.Of(UseCases.Assess(job, OpenDesk.Today)), " "));
     }
 

@@ -8,7 +8,10 @@ using Stringline.Store;
 
 namespace Stringline.Web.Tests;
 
-/// <summary>The pages with the demo office. The checks of what is safe come from outside: the names of the headers and what they forbid are those of the web's standards (CSP Level 3, RFC 9110).</summary>
+/// <summary>
+/// The pages with the demo office. The checks of what is safe come from outside: the names of the headers and what they forbid are those of
+/// the web's standards (CSP Level 3, RFC 9110).
+/// </summary>
 public sealed partial class PagesTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
     [Theory]
@@ -72,20 +75,23 @@ public sealed partial class PagesTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         using var answer = await desk.Browser.GetAsync(new Uri(address, UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, answer.StatusCode);
-        Assert.Contains("Not here", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("Not here", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task The_list_goes_by_day_and_of_one_day_by_dollars()
     {
         var all = desk.Journal.Steps(new StepQuery(StepFilter.None, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), 1000));
-        var expected = all.Where(line => line.Step.ActBy <= OpenDesk.Today).OrderBy(line => line.Step.ActBy).ThenByDescending(line => line.Step.AtStake ?? 0).Select(line => line.Name).ToList();
+        var expected = all.Where(line => line.Step.ActBy <= OpenDesk.Today).OrderBy(line => line.Step.ActBy)
+            .ThenByDescending(line => line.Step.AtStake ?? 0).Select(line => line.Name).ToList();
         Assert.NotEmpty(expected);
         var page = await desk.Page("/?only=now");
         Assert.Equal(expected.Take(3), JobLink().Matches(page).Select(match => WebUtility.HtmlDecode(match.Groups[1].Value)).Take(3));
 
         var whole = await desk.Page("/");
-        var titles = ((string[])["Today or overdue", "This week", "Next 30 days", "Later"]).Select(title => whole.IndexOf($">{title}</h2>", StringComparison.Ordinal)).ToList();
+        var titles = ((string[])["Today or overdue", "This week", "Next 30 days", "Later"]).Select(title =>
+            whole.IndexOf($">{title}</h2>", StringComparison.Ordinal)).ToList();
         Assert.DoesNotContain(-1, titles);
         Assert.Equal(titles.Order(), titles);
     }
@@ -96,7 +102,8 @@ public sealed partial class PagesTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var expected = Enumerable.Range(1, DemoJobs.Usual)
             .Select(id => desk.Office.Open(id)!.Assessment.Next.FirstOrDefault(step => !step.Watch)?.AtStake ?? 0m).Sum();
         var page = await desk.Page("/");
-        var shown = Sum().Matches(page).Sum(match => decimal.Parse(match.Groups[1].Value.TrimStart('$'), NumberStyles.Number, CultureInfo.InvariantCulture));
+        var shown = Sum().Matches(page)
+            .Sum(match => decimal.Parse(match.Groups[1].Value.TrimStart('$'), NumberStyles.Number, CultureInfo.InvariantCulture));
         Assert.Equal(expected, shown);
     }
 

@@ -49,7 +49,8 @@ public sealed class PaperDescriptionTests
     public void The_persons_named_with_the_request_go_before_those_of_the_law()
     {
         var entry = PaperCatalogue.Find("preliminary-notice")!.Entries.Single();
-        string[] To(PaperOptions told) => [.. entry.FilledFrom(new Occasion(Job, Assessed, told)).OfType<Filled.Person>().Select(p => p.Party)];
+        string[] To(PaperOptions told) =>
+            [.. entry.FilledFrom(new Occasion(Job, Assessed, told)).OfType<Filled.Person>().Select(p => p.Party)];
         Assert.Equal(["owner", "direct"], To(PaperOptions.None));
         Assert.Equal(["owner"], To(Named));
     }

@@ -40,5 +40,6 @@ public sealed class PaperOfStepTests
     [InlineData("release.hearing", WorkKind.Private, null)]
     [InlineData("stop-payment-notice.new-bond", WorkKind.Private, null)]
     [InlineData("debt.last-day", WorkKind.Private, null)]
-    public void A_step_leads_to_its_paper(string finding, WorkKind work, string? paper) => Assert.Equal(paper, PaperFit.ThatDoes(finding, work)?.Id);
+    public void A_step_leads_to_its_paper(string finding, WorkKind work, string? paper) =>
+        Assert.Equal(paper, PaperFit.ThatDoes(finding, work)?.Id);
 }

@@ -41,7 +41,8 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
                 var page = await desk.Page($"/job/{job}/papers/{paper.Id}");
                 Assert.DoesNotMatch(InlineCode(), page);
                 Assert.True(
-                    page.Contains("id=\"s-missing\"", StringComparison.Ordinal) || page.Contains("id=\"s-made\"", StringComparison.Ordinal) || page.Contains("not made yet", StringComparison.Ordinal),
+                    page.Contains("id=\"s-missing\"", StringComparison.Ordinal) || page.Contains("id=\"s-made\"", StringComparison.Ordinal)
+                        || page.Contains("not made yet", StringComparison.Ordinal),
                     $"Job {job}, {paper.Id}: neither made nor refused.");
                 Assert.DoesNotContain("--payment-cleared", page, StringComparison.Ordinal);
             }
@@ -51,7 +52,8 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
     [Fact]
     public async Task The_steps_of_the_desk_lead_to_the_papers_that_do_them()
     {
-        using var straight = await desk.Browser.GetAsync(new Uri("/job/1/papers?for=claim-of-lien.last-day", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var straight = await desk.Browser.GetAsync(new Uri("/job/1/papers?for=claim-of-lien.last-day", UriKind.Relative),
+            TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.Redirect, straight.StatusCode);
         Assert.Equal("/job/1/papers/claim", straight.Headers.Location!.ToString());
         var list = await desk.Page("/job/1/papers?for=payment-bond.action-last-day");
@@ -68,7 +70,8 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
         foreach (var kind in ProvedNotices.All)
             Assert.Matches($"<option value=\"{kind.Word()}\"[^>]*>{Regex.Escape(kind.Words())}</option>", page);
         Assert.Single(Regex.Matches(page, "<option[^>]* selected"));
-        Assert.Contains("/job/1/papers/proof-of-notice?kind=stop-payment", await desk.Page("/job/1/papers/stop-payment-notice"), StringComparison.Ordinal);
+        Assert.Contains("/job/1/papers/proof-of-notice?kind=stop-payment", await desk.Page("/job/1/papers/stop-payment-notice"),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -85,20 +88,27 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
             using var answer = await desk.Browser.GetAsync(new Uri(file, UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal("application/pdf", answer.Content.Headers.ContentType!.MediaType);
             Assert.Equal("SAMEORIGIN", string.Join(",", answer.Headers.GetValues("X-Frame-Options")));
-            Assert.Contains("frame-ancestors 'self'", string.Join(",", answer.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+            Assert.Contains("frame-ancestors 'self'", string.Join(",", answer.Headers.GetValues("Content-Security-Policy")),
+                StringComparison.Ordinal);
             var content = await answer.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken);
             bytes.Add(FileName().Match(file).Groups[1].Value, content);
             using var pdf = PdfDocument.Open(content);
             pages += pdf.NumberOfPages;
-            using var saved = await desk.Browser.GetAsync(new Uri(file + "&save=true", UriKind.Relative), TestContext.Current.CancellationToken);
+            using var saved =
+                await desk.Browser.GetAsync(new Uri(file + "&save=true", UriKind.Relative), TestContext.Current.CancellationToken);
             Assert.Equal("attachment", saved.Content.Headers.ContentDisposition!.DispositionType);
             names.Add(FileName().Match(file).Groups[1].Value, saved.Content.Headers.ContentDisposition.FileName!.Trim('"'));
             Assert.Equal(content, await saved.Content.ReadAsByteArrayAsync(TestContext.Current.CancellationToken));
         }
 
-        using var packet = PdfDocument.Open(await Bytes(files[0].Replace(FileName().Match(files[0]).Groups[1].Value, "packet.pdf", StringComparison.Ordinal)));
+        using var packet =
+            PdfDocument.Open(
+                await Bytes(files[0].Replace(FileName().Match(files[0]).Groups[1].Value, "packet.pdf", StringComparison.Ordinal)));
         Assert.Equal(pages, packet.NumberOfPages);
-        using var zip = new ZipArchive(new MemoryStream(await Bytes(files[0].Replace(FileName().Match(files[0]).Groups[1].Value, "papers.zip", StringComparison.Ordinal))));
+        using var zip =
+            new ZipArchive(
+                new MemoryStream(
+                    await Bytes(files[0].Replace(FileName().Match(files[0]).Groups[1].Value, "papers.zip", StringComparison.Ordinal))));
         Assert.All(names.Values, name => Assert.Matches("^[a-z0-9-]+_[a-z0-9-]+(_[a-z0-9-]+)*_20[0-9-]{8}[.]pdf$", name));
         Assert.Equal(names.Values.Order(StringComparer.Ordinal), zip.Entries.Select(entry => entry.FullName).Order(StringComparer.Ordinal));
         foreach (var entry in zip.Entries)
@@ -119,7 +129,8 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
         Assert.Contains("frame-src 'self'", policy, StringComparison.Ordinal);
         Assert.Contains("frame-ancestors 'none'", policy, StringComparison.Ordinal);
         Assert.DoesNotContain("unsafe", policy, StringComparison.Ordinal);
-        Assert.All(FrameSource().Matches(page).Select(match => match.Groups[1].Value), source => Assert.StartsWith("/job/", source, StringComparison.Ordinal));
+        Assert.All(FrameSource().Matches(page).Select(match => match.Groups[1].Value), source =>
+            Assert.StartsWith("/job/", source, StringComparison.Ordinal));
         using var list = await desk.Browser.GetAsync(new Uri("/job/1/papers", UriKind.Relative), TestContext.Current.CancellationToken);
         Assert.Contains("object-src 'none'", string.Join(",", list.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
     }
@@ -127,7 +138,8 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
     [Theory]
     [InlineData("waiver-8134", "through=2026-06-01&amount=100.00")]
     [InlineData("waiver-8138", "")]
-    public async Task An_unconditional_waiver_is_not_made_before_its_effect_is_confirmed_with_the_day_the_payment_cleared(string paper, string told)
+    public async Task An_unconditional_waiver_is_not_made_before_its_effect_is_confirmed_with_the_day_the_payment_cleared(string paper,
+        string told)
     {
         // Civ. Code §§ 8134, 8138: the forms bind though the claimant was not paid.
         var at = desk.Office.Open(6)!.Stored.Tip.Sequence;
@@ -136,7 +148,8 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
             var page = await desk.Page($"/job/6/papers/{paper}{halfway}");
             Assert.Contains("paid or not", page, StringComparison.Ordinal);
             Assert.DoesNotContain("id=\"s-made\"", page, StringComparison.Ordinal);
-            using var packet = await desk.Browser.GetAsync(new Uri($"/job/6/papers/{paper}/packet.pdf{halfway}&at={at}", UriKind.Relative), TestContext.Current.CancellationToken);
+            using var packet = await desk.Browser.GetAsync(new Uri($"/job/6/papers/{paper}/packet.pdf{halfway}&at={at}", UriKind.Relative),
+                TestContext.Current.CancellationToken);
             Assert.Equal(HttpStatusCode.NotFound, packet.StatusCode);
         }
 
@@ -147,8 +160,10 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
         Assert.Contains("href=\"#field-releases\"", asking, StringComparison.Ordinal);
         Assert.DoesNotContain("id=\"s-made\"", asking, StringComparison.Ordinal);
         var figure = ReleasedFigure().Match(asking).Groups[1].Value;
-        Assert.DoesNotContain("id=\"s-made\"", await desk.Page($"/job/6/papers/{paper}{confirmed}&releases=1{figure}"), StringComparison.Ordinal);
-        using var untyped = await desk.Browser.GetAsync(new Uri($"/job/6/papers/{paper}/packet.pdf{confirmed}&at={at}", UriKind.Relative), TestContext.Current.CancellationToken);
+        Assert.DoesNotContain("id=\"s-made\"", await desk.Page($"/job/6/papers/{paper}{confirmed}&releases=1{figure}"),
+            StringComparison.Ordinal);
+        using var untyped = await desk.Browser.GetAsync(new Uri($"/job/6/papers/{paper}/packet.pdf{confirmed}&at={at}", UriKind.Relative),
+            TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.NotFound, untyped.StatusCode);
         confirmed += $"&releases={figure}";
         Assert.Contains("id=\"s-made\"", await desk.Page($"/job/6/papers/{paper}{confirmed}"), StringComparison.Ordinal);
@@ -194,9 +209,11 @@ public sealed partial class PaperPagesTests(OpenDesk desk) : IClassFixture<OpenD
     [Fact]
     public async Task A_link_to_a_paper_of_a_job_that_changed_since_is_refused_in_words()
     {
-        using var answer = await desk.Browser.GetAsync(new Uri("/job/1/papers/claim/packet.pdf?at=1&draft=yes", UriKind.Relative), TestContext.Current.CancellationToken);
+        using var answer = await desk.Browser.GetAsync(new Uri("/job/1/papers/claim/packet.pdf?at=1&draft=yes", UriKind.Relative),
+            TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.Conflict, answer.StatusCode);
-        Assert.Contains("The job has changed", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("The job has changed", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
     }
 
     [Theory]

@@ -4,7 +4,9 @@ using Stringline.Store;
 
 namespace Stringline.Web.Tests;
 
-/// <summary>Papers that prove entries, sent and handed out. What is safe comes from outside: RFC 6266 (attachment), the WHATWG's nosniff.</summary>
+/// <summary>
+/// Papers that prove entries, sent and handed out. What is safe comes from outside: RFC 6266 (attachment), the WHATWG's nosniff.
+/// </summary>
 public sealed class ProofTests(OpenDesk desk) : IClassFixture<OpenDesk>
 {
     // The least that begins and ends as ISO 32000-1, 7.5.2 and 7.5.5 say; with a page's markup inside, as a hostile file would have.
@@ -41,7 +43,8 @@ public sealed class ProofTests(OpenDesk desk) : IClassFixture<OpenDesk>
     public async Task A_paper_is_kept_while_what_is_wrong_is_mended()
     {
         var id = Put();
-        var form = new FilledForm(desk, $"/job/{id}/enter?what=index-searched").With("f-when", "on").With("f-when-on", "").Attach("search.pdf", Pdf);
+        var form = new FilledForm(desk, $"/job/{id}/enter?what=index-searched").With("f-when", "on").With("f-when-on", "")
+            .Attach("search.pdf", Pdf);
         var page = await form.Look();
         Assert.Contains("id=\"fault-when\"", page, StringComparison.Ordinal);
         Assert.Matches("""name="Kept" value="[0-9a-f]{32}" checked> search.pdf""", page);
@@ -52,7 +55,8 @@ public sealed class ProofTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         var id = Put();
         using var empty = await Prove(id, null);
-        Assert.Contains("Choose a file", await empty.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("Choose a file", await empty.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
         using var answer = await Prove(id, Pdf);
         Assert.Equal(HttpStatusCode.Redirect, answer.StatusCode);
         Assert.Equal("delivery ticket.pdf", Assert.Single(desk.Office.Open(id)!.Stored.ProofsOf(0)).Name);
@@ -71,7 +75,9 @@ public sealed class ProofTests(OpenDesk desk) : IClassFixture<OpenDesk>
         return await desk.Browser.PostAsync(new Uri(address, UriKind.Relative), content);
     }
 
-    private FilledForm Search(long id) => new FilledForm(desk, $"/job/{id}/enter?what=index-searched").With("f-when", "on").With("f-when-on", "2026-07-15");
+    private FilledForm Search(long id) =>
+        new FilledForm(desk, $"/job/{id}/enter?what=index-searched").With("f-when", "on").With("f-when-on", "2026-07-15");
 
-    private long Put() => Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(Guid.NewGuid().ToString("N"), DraftTests.Owed()))).Job;
+    private long Put() =>
+        Assert.IsType<PutOutcome.Added>(desk.Office.Add(new KeyedJob(Guid.NewGuid().ToString("N"), DraftTests.Owed()))).Job;
 }

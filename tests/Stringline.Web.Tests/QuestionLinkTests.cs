@@ -7,7 +7,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Web.Tests;
 
-/// <summary>A question names the field that answers it; wherever the format has a field, the question leads to the form that asks for it.</summary>
+/// <summary>
+/// A question names the field that answers it; wherever the format has a field, the question leads to the form that asks for it.
+/// </summary>
 public sealed class QuestionLinkTests
 {
     // What names a thing or its place in the journal is no answer to a question; a trust's persons are typed in one field.
@@ -23,7 +25,8 @@ public sealed class QuestionLinkTests
         get
         {
             var fields = new TheoryData<string, string>();
-            foreach (var (_, schema) in Root["$defs"]!.AsObject().Where(definition => definition.Key.StartsWith("entry-", StringComparison.Ordinal)))
+            foreach (var (_, schema) in Root["$defs"]!.AsObject()
+                .Where(definition => definition.Key.StartsWith("entry-", StringComparison.Ordinal)))
             {
                 var what = schema!["properties"]!["what"]!["const"]!.GetValue<string>();
                 foreach (var (name, _) in schema["properties"]!.AsObject().Where(found => !NoAnswers.Contains(found.Key)))
@@ -47,7 +50,8 @@ public sealed class QuestionLinkTests
         var field = link.Value.Address.Split('#')[1];
         Assert.True(
             part.Fields.Any(asked => asked.Name == field)
-            || (part.List is { } list && list.Path == field && (path == list.Path || list.Fields.Any(asked => path.StartsWith($"{list.Path}.{asked.Name}", StringComparison.Ordinal)))),
+            || (part.List is { } list && list.Path == field
+                && (path == list.Path || list.Fields.Any(asked => path.StartsWith($"{list.Path}.{asked.Name}", StringComparison.Ordinal)))),
             $"{path} leads to {link}.");
     }
 
@@ -55,14 +59,16 @@ public sealed class QuestionLinkTests
     [MemberData(nameof(EntryFields))]
     public void A_field_of_an_entry_is_asked_on_the_form_to_which_its_question_leads(string what, string field)
     {
-        Assert.Equal($"/job/7/enter?what={what}", QuestionLinks.Of(7, new Question($"Is it so?{EntryKinds.Find(what)!.At(field):aside}"))?.Address);
+        Assert.Equal($"/job/7/enter?what={what}",
+            QuestionLinks.Of(7, new Question($"Is it so?{EntryKinds.Find(what)!.At(field):aside}"))?.Address);
         Assert.Contains(EntryForms.Find(what)!.Fields, asked => asked.Name == field);
     }
 
     [Fact]
     public void No_form_shows_a_name_of_the_file_format()
     {
-        var labels = EntryForms.All.SelectMany(form => form.Fields).Concat(HeadForms.All.SelectMany(part => part.Fields.Concat(part.List?.Fields ?? [])))
+        var labels = EntryForms.All.SelectMany(form => form.Fields)
+            .Concat(HeadForms.All.SelectMany(part => part.Fields.Concat(part.List?.Fields ?? [])))
             .SelectMany(asked => (string[])[asked.Label, asked.Hint, .. asked.Choices.Select(choice => choice.Words)]);
         Assert.All(labels, label => Assert.DoesNotMatch("[a-z][A-Z]|`", label));
     }
@@ -72,7 +78,8 @@ public sealed class QuestionLinkTests
     {
         var form = EntryForms.Find("notice-given")!;
         Assert.Equal(
-            "nothing: it is asked only of a paper left and mailed, whose “How” is “left at the place and mailed (Code Civ. Proc. § 415.20)”",
+            "nothing: it is asked only of a paper left and mailed, whose “How” is “left at the place and mailed (Code Civ. Proc. § "
+                + "415.20)”",
             FieldsInWords.Of("nothing: it is asked only of a paper left and mailed, whose `manner` is \"substituted\"", form.Fields));
     }
 

@@ -38,16 +38,19 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
         request.Headers.Host = host;
         using var answer = await desk.Browser.SendAsync(request, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.MisdirectedRequest, answer.StatusCode);
-        Assert.DoesNotContain("What needs doing", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.DoesNotContain("What needs doing", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_form_without_its_seal_writes_nothing()
     {
         var before = desk.Journal.CountJobs();
-        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), new FormUrlEncodedContent(NewJob("Unsealed")), TestContext.Current.CancellationToken);
+        using var answer = await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative),
+            new FormUrlEncodedContent(NewJob("Unsealed")), TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Contains("Nothing was written", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("Nothing was written", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
         Assert.Equal(before, desk.Journal.CountJobs());
     }
 
@@ -100,7 +103,8 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
     public async Task A_number_that_cannot_be_kept_is_refused_beside_its_field()
     {
         using var answer = await Post(NewJob("Number too long") with { Number = new string('7', 300) });
-        Assert.Contains("this one has 300", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken), StringComparison.Ordinal);
+        Assert.Contains("this one has 300", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken),
+            StringComparison.Ordinal);
     }
 
     [Fact]
@@ -133,7 +137,8 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
         var page = await desk.Page("/jobs/new");
         var seal = Seal().Match(page).Groups[1].Value;
         Assert.NotEmpty(seal);
-        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(address, UriKind.Relative)) { Content = new ByteArrayContent("a=b"u8.ToArray()) };
+        using var request = new HttpRequestMessage(HttpMethod.Post, new Uri(address, UriKind.Relative)) { Content =
+            new ByteArrayContent("a=b"u8.ToArray()) };
         request.Headers.Add("RequestVerificationToken", seal);
         using var answer = await desk.Browser.SendAsync(request, TestContext.Current.CancellationToken);
         Assert.Equal(HttpStatusCode.UnsupportedMediaType, answer.StatusCode);
@@ -143,7 +148,9 @@ public sealed partial class SafetyTests(OpenDesk desk) : IClassFixture<OpenDesk>
     {
         var seal = Seal().Match(await desk.Page("/jobs/new")).Groups[1].Value;
         Assert.NotEmpty(seal);
-        return await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative), new FormUrlEncodedContent([.. (IEnumerable<KeyValuePair<string, string>>)form, new("__RequestVerificationToken", seal)]), TestContext.Current.CancellationToken);
+        return await desk.Browser.PostAsync(new Uri("/jobs/new", UriKind.Relative),
+            new FormUrlEncodedContent([.. (IEnumerable<KeyValuePair<string, string>>)form, new("__RequestVerificationToken", seal)]),
+                TestContext.Current.CancellationToken);
     }
 
     private static Filled NewJob(string name) => new(name);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Testing;
 using System.Net;
 using System.Text;
@@ -60,7 +61,8 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
         var address = $"/job/{Put()}/enter?what=paid";
         var amount = 100;
         await Every(address, null, [new("Step", "save")], andAfter, () => new FilledForm(desk, address)
-            .With("f-when", "on").With("f-when-on", "2026-07-01").With("f-amount", FormattableString.Invariant($"{amount++}")).Look());
+            .With("f-when", "on").With("f-when-on", "2026-07-01")
+            .With("f-amount", string.Create(CultureInfo.InvariantCulture, $"{amount++}")).Look());
     }
 
     [Theory]
@@ -72,7 +74,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
         var address = $"/job/{Put()}/file?part=contract";
         var price = 20_000;
         await Every(address, null, [new("Step", "save")], andAfter, () => new FilledForm(desk, address)
-            .With("f-contract.price", FormattableString.Invariant($"{price++}.00")).Look());
+            .With("f-contract.price", string.Create(CultureInfo.InvariantCulture, $"{price++}.00")).Look());
     }
 
     [Theory]
@@ -94,10 +96,12 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
         var tries = 0;
         KeyValuePair<string, string>[] fields =
         [
-            new("Form.Name", ""), new("Form.Reminders", "7"), new("Form.MailBacklogDays", "30"), new("Form.IndexLagDays", "10"), new("Form.ReserveDays", "3"),
+            new("Form.Name", ""), new("Form.Reminders", "7"), new("Form.MailBacklogDays", "30"), new("Form.IndexLagDays", "10"),
+                new("Form.ReserveDays", "3"),
         ];
         await Every("/settings", () => "/settings", fields, andAfter,
-            vary: field => field.Key == "Form.Name" ? FormattableString.Invariant($"Quillback {andAfter} {tries++}") : field.Value);
+            vary: field => field.Key == "Form.Name"
+                ? string.Create(CultureInfo.InvariantCulture, $"Quillback {andAfter} {tries++}") : field.Value);
     }
 
     [Theory]
@@ -195,7 +199,7 @@ public sealed class ToldAfterFailureTests(OpenDesk desk) : IClassFixture<OpenDes
         return await desk.Browser.PostAsync(new Uri(address, UriKind.Relative), content, Stop);
     }
 
-    private static byte[] Paper(int n) => Encoding.ASCII.GetBytes(FormattableString.Invariant($"%PDF-1.7\n{n}\n%%EOF\n"));
+    private static byte[] Paper(int n) => Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"%PDF-1.7\n{n}\n%%EOF\n"));
 
     private static KeyValuePair<string, string>[] NewJob(string number) =>
     [

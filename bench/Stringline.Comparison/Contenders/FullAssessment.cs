@@ -5,8 +5,11 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Comparison.Contenders;
 
-/// <summary>The whole assessment of the law library: every remedy, amount, standing, reading and reason; the six days are read off it.</summary>
-/// <param name="readWhy">Whether every reason and question is also put together and put in words, as a page that shows them all would.</param>
+/// <summary>
+/// The whole assessment of the law library: every remedy, amount, standing, reading and reason; the six days are read off it.
+/// </summary>
+/// <param name="readWhy">Whether every reason and question is also put together and put in words, as a page that shows them all
+/// would.</param>
 internal sealed class FullAssessment(bool readWhy) : Contender
 {
     public override string Name => readWhy ? "Stringline, full assessment, every reason in words" : "Stringline, full assessment";

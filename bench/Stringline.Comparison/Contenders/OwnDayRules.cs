@@ -9,7 +9,10 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Comparison.Contenders;
 
-/// <summary>Only those rules of the law library that the six days need, asked one by one through its public methods, with their readings and standings.</summary>
+/// <summary>
+/// Only those rules of the law library that the six days need, asked one by one through its public methods, with their readings and
+/// standings.
+/// </summary>
 internal sealed class OwnDayRules : Contender
 {
     public override string Name => "Stringline, only the rules of the six days";

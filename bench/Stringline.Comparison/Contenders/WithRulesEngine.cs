@@ -27,7 +27,8 @@ internal sealed class WithRulesEngine : Contender
 
     private static int Day(RuleResultTree result) => result.ActionResult switch
     {
-        { Exception: { } error } => throw new InvalidOperationException($"RulesEngine failed on the rule \"{result.Rule.RuleName}\".", error),
+        { Exception: { } error } =>
+            throw new InvalidOperationException($"RulesEngine failed on the rule \"{result.Rule.RuleName}\".", error),
         { Output: int day } => day,
         _ => 0,
     };
@@ -39,7 +40,8 @@ internal sealed class WithRulesEngine : Contender
         yield return Always("claim from", "job.Ended + 1");
         yield return Either(
             "claim by",
-            "job.OwnerRecorded >= job.Completed && job.OwnerRecorded <= job.Completed + 15 && job.CopyMailed > 0 && job.CopyMailed <= job.OwnerRecorded + 10",
+            "job.OwnerRecorded >= job.Completed && job.OwnerRecorded <= job.Completed + 15 && job.CopyMailed > 0 && job.CopyMailed <= "
+                + "job.OwnerRecorded + 10",
             "ClosedDays.OpenOnOrBefore(Math.Min(job.Completed + 90, job.OwnerRecorded + (job.Direct ? 60 : 30)))",
             "ClosedDays.OpenOnOrBefore(job.Completed + 90)");
         yield return Always("sue by", "ClosedDays.OpenOnOrBefore(job.ClaimRecorded + 90)");
@@ -50,7 +52,8 @@ internal sealed class WithRulesEngine : Contender
         new() { RuleName = name, Expression = "true", Actions = new RuleActions { OnSuccess = Output(answer) } };
 
     private static Rule Either(string name, string condition, string then, string otherwise) =>
-        new() { RuleName = name, Expression = condition, Actions = new RuleActions { OnSuccess = Output(then), OnFailure = Output(otherwise) } };
+        new() { RuleName =
+            name, Expression = condition, Actions = new RuleActions { OnSuccess = Output(then), OnFailure = Output(otherwise) } };
 
     private static ActionInfo Output(string expression) =>
         new() { Name = "OutputExpression", Context = new Dictionary<string, object> { ["expression"] = expression } };

@@ -50,7 +50,8 @@ internal static class GeneratedJobs
         var entries = new List<Entry>
         {
             new Furnished { Index = 0, On = On(job.FirstFurnished), Until = On(job.FirstFurnished), Amount = 1_200m, Ref = "INV-1" },
-            new NoticeGiven { Index = 1, On = On(job.NoticeGiven), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail, To = ["owner", "direct", "bank"] },
+            new NoticeGiven { Index = 1, On = On(job.NoticeGiven), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail,
+                To = ["owner", "direct", "bank"] },
             new Furnished { Index = 2, On = On(job.Ended), Until = On(job.Ended), Amount = 900m, Ref = "INV-2" },
             new Paid { Index = 3, On = On(job.Ended), Amount = 500m },
             new FurnishingEnded { Index = 4, On = On(job.Ended) },
@@ -60,8 +61,10 @@ internal static class GeneratedJobs
         };
         if (job.OwnerRecorded != 0)
         {
-            entries.Add(new OwnerRecorded { Index = 8, On = On(job.OwnerRecorded), Notice = OwnerNotice.Completion, States = Serial.Day(job.Completed) });
-            entries.Add(new OwnerToldUs { Index = 9, On = On(job.CopyMailed + 2), Notice = OwnerNotice.Completion, Mailed = Serial.Day(job.CopyMailed) });
+            entries.Add(new OwnerRecorded { Index = 8, On = On(job.OwnerRecorded), Notice = OwnerNotice.Completion,
+                States = Serial.Day(job.Completed) });
+            entries.Add(new OwnerToldUs { Index = 9, On = On(job.CopyMailed + 2), Notice = OwnerNotice.Completion,
+                Mailed = Serial.Day(job.CopyMailed) });
         }
         else
         {

@@ -5,10 +5,13 @@ using SpreadCheetah.Styling;
 
 namespace Stringline.Comparison.Jobs;
 
-/// <summary>Rows of invoices as an accounting system might give them, in no order of jobs: as CSV and as a workbook. All names are invented.</summary>
+/// <summary>
+/// Rows of invoices as an accounting system might give them, in no order of jobs: as CSV and as a workbook. All names are invented.
+/// </summary>
 internal static class InvoiceFiles
 {
-    private static readonly string[] Headers = ["Job No.", "Job Name", "Customer", "County", "Inv #", "Delivery Date", "Amount", "Description"];
+    private static readonly string[] Headers =
+        ["Job No.", "Job Name", "Customer", "County", "Inv #", "Delivery Date", "Amount", "Description"];
     private static readonly string[] Trees = ["Alder", "Birch", "Cedar", "Dogwood", "Elm", "Fir", "Hazel", "Juniper", "Larch", "Maple"];
     private static readonly string[] Places = ["Court", "Lofts", "Yard", "Terrace", "Wharf", "Row", "Mews", "Hall"];
     private static readonly string[] Trades = ["Framing", "Masonry", "Plumbing", "Drywall", "Roofing", "Concrete", "Glazing"];
@@ -35,12 +38,14 @@ internal static class InvoiceFiles
             string[] facts =
             [
                 string.Create(CultureInfo.InvariantCulture, $"{100_000 + job}"), $"{Trees[job % 10]} {Places[job / 10 % 8]} {job}",
-                $"{Trees[job % 7]} {Trades[job % 6]} {job % 2000}", Counties[job % 6], string.Create(CultureInfo.InvariantCulture, $"INV-{row}"),
+                $"{Trees[job % 7]} {Trades[job % 6]} {job % 2000}", Counties[job % 6],
+                    string.Create(CultureInfo.InvariantCulture, $"INV-{row}"),
             ];
             await text.WriteAsync(string.Create(
                 CultureInfo.InvariantCulture,
                 $"{string.Join(',', facts)},{on:M/d/yyyy},\"${cents / 100m:#,##0.00}\",\"{Texts[row % 6]}\"\r\n"));
-            await book.AddRowAsync([.. facts.Select(fact => new StyledCell(fact, null)), new(on, day), new(cents / 100m, null), new(Texts[row % 6], null)]);
+            await book.AddRowAsync([.. facts.Select(fact => new StyledCell(fact, null)), new(on, day), new(cents / 100m, null),
+                new(Texts[row % 6], null)]);
         }
 
         await book.FinishAsync();

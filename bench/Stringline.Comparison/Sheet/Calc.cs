@@ -19,7 +19,8 @@ internal sealed class Calc(string soffice, string folder)
         File.Delete(csv);
         var start = new ProcessStartInfo(soffice) { RedirectStandardOutput = true, RedirectStandardError = true };
         foreach (var argument in (string[])
-            [$"-env:UserInstallation=file://{Path.Combine(folder, "profile")}", "--headless", "--norestore", "--convert-to", "csv", "--outdir", folder, path])
+            [$"-env:UserInstallation=file://{Path.Combine(folder, "profile")}", "--headless", "--norestore", "--convert-to", "csv",
+                "--outdir", folder, path])
             start.ArgumentList.Add(argument);
 
         var output = csv;
@@ -38,7 +39,8 @@ internal sealed class Calc(string soffice, string folder)
         }
 
         if (process.ExitCode != 0 || !File.Exists(csv))
-            throw new InvalidOperationException($"{start.FileName} made no CSV of {path} (exit {process.ExitCode}): {said.Result} {complained.Result}");
+            throw new InvalidOperationException(
+                $"{start.FileName} made no CSV of {path} (exit {process.ExitCode}): {said.Result} {complained.Result}");
     }
 
     /// <summary>Reads the six days back from the CSV.</summary>
@@ -53,9 +55,12 @@ internal sealed class Calc(string soffice, string folder)
             var cells = lines[i + 1].Split(',');
             answers[i] = new SixDays(Day(0), Day(1), Day(2), Day(3), Day(4), Day(5));
 
-            int Day(int answer) => int.TryParse(cells.ElementAtOrDefault(SheetFile.FirstAnswer + answer), NumberStyles.None, CultureInfo.InvariantCulture, out var day)
+            int Day(int answer) =>
+                int.TryParse(cells.ElementAtOrDefault(SheetFile.FirstAnswer + answer), NumberStyles.None, CultureInfo.InvariantCulture,
+                    out var day)
                 ? day
-                : throw new FormatException($"{csv}, row {i + 2}: the cell of \"{SixDays.Names[answer]}\" holds no day number: {lines[i + 1]}");
+                : throw new FormatException($"{csv}, row {i + 2}: the cell of \"{SixDays.Names[answer]}\" holds no day "
+                    + $"number: {lines[i + 1]}");
         }
     }
 }

@@ -13,7 +13,9 @@ internal enum Answers
     Values,
 }
 
-/// <summary>The spreadsheet: a row a job, the facts in columns A to J, the six days in K to P, the closed weekdays on a sheet of their own.</summary>
+/// <summary>
+/// The spreadsheet: a row a job, the facts in columns A to J, the six days in K to P, the closed weekdays on a sheet of their own.
+/// </summary>
 internal static class SheetFile
 {
     /// <summary>The first of the six columns, from 0.</summary>
@@ -25,13 +27,15 @@ internal static class SheetFile
         await using var sheet = await Spreadsheet.CreateNewAsync(file);
         await sheet.StartWorksheetAsync("Jobs");
         await sheet.AddHeaderRowAsync(
-            ["job", "direct", "first furnished", "notice given", "ended", "completed", "owner recorded", "copy mailed", "claim recorded", "action filed", .. SixDays.Names]);
+            ["job", "direct", "first furnished", "notice given", "ended", "completed", "owner recorded", "copy mailed", "claim recorded",
+                "action filed", .. SixDays.Names]);
         for (var i = 0; i < jobs.Count; i++)
         {
             var job = jobs[i].Plain;
             List<Cell> row =
             [
-                new(job.Number), new(job.Direct ? 1 : 0), Fact(job.FirstFurnished), Fact(job.NoticeGiven), Fact(job.Ended), Fact(job.Completed),
+                new(job.Number), new(job.Direct ? 1 : 0), Fact(job.FirstFurnished), Fact(job.NoticeGiven), Fact(job.Ended),
+                    Fact(job.Completed),
                 Fact(job.OwnerRecorded), Fact(job.CopyMailed), Fact(job.ClaimRecorded), Fact(job.ActionFiled),
             ];
             row.AddRange(answers == Answers.Formulas

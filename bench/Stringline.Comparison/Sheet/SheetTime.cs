@@ -23,6 +23,8 @@ internal static class SheetTime
         var net = whole - start;
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{count} rows x 6 formulas: {whole.Clock.TotalSeconds:0.00} s by the clock ({start.Clock.TotalSeconds:0.00} s of it start-up), {net.Processor.TotalSeconds:0.00} s of the processor without start-up"));
+            $"{count} rows x 6 formulas: {whole.Clock.TotalSeconds:0.00} s by the clock "
+                + $"({start.Clock.TotalSeconds:0.00} s of it start-up), {net.Processor.TotalSeconds:0.00} s of the processor without "
+                + $"start-up"));
     }
 }

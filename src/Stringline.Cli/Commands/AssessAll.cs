@@ -25,14 +25,17 @@ internal sealed class AssessAll(Stream output, TextWriter errors, IClock clock)
             using var journal = Journals.Open(store, clock);
             var portfolio = new Portfolio(journal);
             var relay = new Relay(progress);
-            var done = anew ? portfolio.RefreshAnew(asOf, Environment.ProcessorCount, relay) : portfolio.RefreshStale(asOf, Environment.ProcessorCount, relay);
+            var done = anew
+                ? portfolio.RefreshAnew(asOf, Environment.ProcessorCount, relay)
+                : portfolio.RefreshStale(asOf, Environment.ProcessorCount, relay);
             progress.End();
             foreach (var line in DamageText.Of(journal, portfolio))
                 errors.WriteLine(line);
             var jobs = journal.CountJobs();
             output.Write(Encoding.UTF8.GetBytes(string.Create(
                 CultureInfo.InvariantCulture,
-                $"{done:N0} of {jobs:N0} jobs assessed as of {Tables.DayText.Write(asOf)} in {Stopwatch.GetElapsedTime(started).TotalSeconds:0.0} s; {(anew ? "everything that is derived from the journal was made anew" : $"{jobs - done:N0} stood as they were")}.\n{Assessment.Caution}\n")));
+                $"{done:N0} of {jobs:N0} jobs assessed as "
+                    + $"of {Tables.DayText.Write(asOf)} in {Stopwatch.GetElapsedTime(started).TotalSeconds:0.0} s; {(anew ? "everything that is derived from the journal was made anew" : $"{jobs - done:N0} stood as they were")}.\n{Assessment.Caution}\n")));
             return CommandLine.Done;
         }
         catch (StoreException e)

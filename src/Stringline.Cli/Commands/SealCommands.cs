@@ -40,7 +40,8 @@ internal static class SealCommands
     public static IReadOnlyList<string>? Write(Seal seal, string path)
     {
         var full = Path.GetFullPath(path);
-        return FileDrop.WriteAll(Path.GetDirectoryName(full)!, [new FinishedFile(Path.GetFileName(full), SealFile.Write(seal))], replace: false)
+        return FileDrop.WriteAll(Path.GetDirectoryName(full)!, [new FinishedFile(Path.GetFileName(full), SealFile.Write(seal))],
+            replace: false)
             is Outcome<IReadOnlyList<string>>.Refused refused ? refused.Why : null;
     }
 
@@ -55,12 +56,15 @@ internal static class SealCommands
         Keep {(file is null ? "this line" : $"this line or {file}")} where nobody can change it who can write to the store: on paper, or in another system. At any later time
         `stringline store check --against` it says whether anything from before was rewritten{(file is null ? "; with --out FILE a seal also says where" : ", the file also where")}.
         """)
-        + (seal.NotInLine == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"\nThe line does not say anything of {seal.NotInLine:N0} changes that a clock dated into the future; the file does."));
+        + (seal.NotInLine == 0
+            ? "" : string.Create(CultureInfo.InvariantCulture, $"\nThe line does not say anything of {seal.NotInLine:N0} changes that a "
+                + $"clock dated into the future; the file does."));
 
     /// <summary>What is said where everything stands as it was sealed.</summary>
     public static string Same(Seal seal, SealReport report) => string.Create(
         CultureInfo.InvariantCulture,
-        $"Nothing from before the seal of {Moment(seal.At)} was rewritten: all of its {seal.Jobs:N0} jobs stand as they were. Since then: {report.JobsSince:N0} jobs and {report.ChangesSince:N0} changes.");
+        $"Nothing from before the seal of {Moment(seal.At)} was rewritten: all of its {seal.Jobs:N0} jobs stand as they were. Since "
+            + $"then: {report.JobsSince:N0} jobs and {report.ChangesSince:N0} changes.");
 
     /// <summary>What is said where not; nothing where there is no seal.</summary>
     public static IEnumerable<string> Differs(Seal? seal, SealReport? report)
@@ -76,8 +80,10 @@ internal static class SealCommands
         yield return $"The store does not hold what was sealed on {Moment(seal.At)}:";
         foreach (var link in report.Broken)
             yield return "  " + link;
-        yield return "Keep the store as it is, and look at the last backup from before. A backup of that day is compared with the seal in the same way.";
+        yield return "Keep the store as it is, and look at the last backup from before. A backup of that day is compared with the seal in "
+            + "the same way.";
     }
 
-    private static string Moment(Instant at) => at.InZone(California).ToString("dddd, MMMM d, uuuu, h:mm:ss tt", CultureInfo.InvariantCulture);
+    private static string Moment(Instant at) =>
+        at.InZone(California).ToString("dddd, MMMM d, uuuu, h:mm:ss tt", CultureInfo.InvariantCulture);
 }

@@ -31,11 +31,13 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
         var asOf = CommandLine.AsOf();
         var (xlsx, csv) = Targets();
         var replace = CommandLine.Replace();
-        var command = new Command("list", "The desk's list as a spreadsheet: what is to be done on every job, by which day; what is past stands first. Jobs that are stale are assessed before.") { store, asOf, xlsx, csv, replace };
+        var command = new Command("list", "The desk's list as a spreadsheet: what is to be done on every job, by which day; what is past "
+            + "stands first. Jobs that are stale are assessed before.") { store, asOf, xlsx, csv, replace };
         command.SetAction(parsed => Try(() =>
         {
             using var journal = Fresh(StoreCommands.AddressOf(parsed, store), CommandLine.DayOf(parsed.GetValue(asOf), clock));
-            return Write(DeskSheet.Of(DeskSheet.All(journal, StepFilter.None)), parsed.GetValue(xlsx), parsed.GetValue(csv), parsed.GetValue(replace));
+            return Write(DeskSheet.Of(DeskSheet.All(journal, StepFilter.None)), parsed.GetValue(xlsx), parsed.GetValue(csv),
+                parsed.GetValue(replace));
         }));
         return command;
     }
@@ -45,19 +47,24 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
         var store = StoreCommands.Store();
         var asOf = CommandLine.AsOf();
         var path = new Option<string>("--out") { Description = "The iCalendar file (.ics) to write.", HelpName = "FILE", Required = true };
-        var alarms = new Option<int[]>("--alarm") { Description = $"Days before the day on which an alarm sounds; again for more. Default: {string.Join(", ", CalendarText.UsualAlarms)}.", HelpName = "DAYS", AllowMultipleArgumentsPerToken = true };
+        var alarms =
+            new Option<int[]>("--alarm") { Description = $"Days before the day on which an alarm sounds; again for more. "
+                + $"Default: {string.Join(", ", CalendarText.UsualAlarms)}.", HelpName = "DAYS", AllowMultipleArgumentsPerToken = true };
         alarms.Validators.Add(result =>
         {
             if (result.Tokens.Any(token => !int.TryParse(token.Value, out var days) || days is < 1 or > 365))
                 result.AddError("--alarm takes a number of days from 1 to 365.");
         });
         var replace = CommandLine.Replace();
-        var command = new Command("calendar", "The days to act of every job as a calendar file with alarms. Jobs that are stale are assessed before.") { store, path, asOf, alarms, replace };
+        var command =
+            new Command("calendar", "The days to act of every job as a calendar file with alarms. Jobs that are stale are assessed "
+                + "before.") { store, path, asOf, alarms, replace };
         command.SetAction(parsed => Try(() =>
         {
             var asked = CommandLine.DayOf(parsed.GetValue(asOf), clock);
             using var journal = Fresh(StoreCommands.AddressOf(parsed, store), asked);
-            var bytes = DeskCalendar.Of(journal, StepFilter.None, asked, parsed.GetValue(alarms) is { Length: > 0 } days ? days : CalendarText.UsualAlarms);
+            var bytes = DeskCalendar.Of(journal, StepFilter.None, asked, parsed.GetValue(alarms) is { Length: > 0 } days
+                ? days : CalendarText.UsualAlarms);
             return Drop(parsed.GetRequiredValue(path), bytes, parsed.GetValue(replace));
         }));
         return command;
@@ -90,7 +97,8 @@ internal sealed class SheetCommands(Stream output, TextWriter errors, IClock clo
             var named = parsed.GetRequiredValue(job);
             return Assessed(named, parsed.GetValue(store), asked) switch
             {
-                Outcome<Assessment>.Done done => Write(sheet(done.Value), parsed.GetValue(xlsx), parsed.GetValue(csv), parsed.GetValue(replace)),
+                Outcome<Assessment>.Done done =>
+                    Write(sheet(done.Value), parsed.GetValue(xlsx), parsed.GetValue(csv), parsed.GetValue(replace)),
                 Outcome<Assessment>.Refused refused => Refuse(refused.Why),
                 _ => throw new InvalidOperationException("Neither done nor refused."),
             };

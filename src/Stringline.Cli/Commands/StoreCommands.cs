@@ -17,7 +17,8 @@ namespace Stringline.Cli.Commands;
 internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clock)
 {
     private const string AddressHelp =
-        "The store: the path of a SQLite file, or postgres: and a connection string such as \"postgres:Host=db;Database=office;Username=me\".";
+        "The store: the path of a SQLite file, or postgres: and a connection string such as "
+            + "\"postgres:Host=db;Database=office;Username=me\".";
 
     /// <summary>The name of the argument that says where a store moves to.</summary>
     internal const string Target = "TO";
@@ -31,9 +32,12 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private Command Add()
     {
         var (store, isNew) = (Store(), New());
-        var files = new Argument<string[]>("FILE") { Description = "Job files. The name of a file, without .json, names the job in the store.", Arity = ArgumentArity.OneOrMore };
-        var who = new Option<string>("--who") { Description = "Who records it. Default: the user's name.", HelpName = "NAME", DefaultValueFactory = _ => Environment.UserName };
-        var command = new Command("add", "Bring the store to these job files: all of them, or where one is refused none. A second time it does nothing.") { store, isNew, files, who };
+        var files = new Argument<string[]>("FILE") { Description =
+            "Job files. The name of a file, without .json, names the job in the store.", Arity = ArgumentArity.OneOrMore };
+        var who = new Option<string>("--who") { Description = "Who records it. Default: the user's name.", HelpName = "NAME",
+            DefaultValueFactory = _ => Environment.UserName };
+        var command = new Command("add", "Bring the store to these job files: all of them, or where one is refused none. A second time it "
+            + "does nothing.") { store, isNew, files, who };
         command.SetAction(parsed => Try(progress =>
         {
             var jobs = new List<KeyedJob>();
@@ -61,7 +65,8 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
                 errors.WriteLine(fault);
             return report.Faults.Count > 0
                 ? Refuse([.. report.Faults.Select(fault => fault.ToString())])
-                : Say($"{report.Added} added, {report.Extended} extended, {report.Unchanged} unchanged; {report.Changes} changes written to {journal.Name}");
+                : Say($"{report.Added} added, {report.Extended} extended, {report.Unchanged} unchanged; {report.Changes} changes written "
+                    + $"to {journal.Name}");
         }));
         return command;
     }
@@ -69,8 +74,10 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private Command Check()
     {
         var store = Store();
-        var against = new Option<string?>("--against") { Description = "A seal that was made earlier: its file, or its line. Says whether anything from before it was rewritten.", HelpName = "SEAL" };
-        var command = new Command("check", "Walk every chain and every attached paper, read everything that is derived from them, and say what is not as it was written.") { store, against };
+        var against = new Option<string?>("--against") { Description =
+            "A seal that was made earlier: its file, or its line. Says whether anything from before it was rewritten.", HelpName = "SEAL" };
+        var command = new Command("check", "Walk every chain and every attached paper, read everything that is derived from them, and say "
+            + "what is not as it was written.") { store, against };
         command.SetAction(parsed => Try(progress =>
         {
             Seal? seal = null;
@@ -82,7 +89,8 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             var beside = CheckText.Beside(journal);
             progress.End();
             return report.IsWhole && compared?.Broken is null or []
-                ? Say(string.Join('\n', [$"{journal.Name} is whole.", Counts(report), .. compared is null ? [] : new[] { SealCommands.Same(seal!, compared) }, .. beside]))
+                ? Say(string.Join('\n', [$"{journal.Name} is whole.", Counts(report), .. compared is null
+                    ? [] : new[] { SealCommands.Same(seal!, compared) }, .. beside]))
                 : Refuse([.. CheckText.Of(journal.Name, report), .. SealCommands.Differs(seal, compared), .. beside]);
         }));
         return command;
@@ -91,14 +99,17 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private Command MakeSeal()
     {
         var store = Store();
-        var file = new Option<string?>("--out") { Description = "Write the seal with every job into this file; it also says where history was rewritten.", HelpName = "FILE" };
-        var command = new Command("seal", "Say what the journal holds now, in one line to be kept where nobody can reach it who can write to the store.") { store, file };
+        var file = new Option<string?>("--out") { Description =
+            "Write the seal with every job into this file; it also says where history was rewritten.", HelpName = "FILE" };
+        var command = new Command("seal", "Say what the journal holds now, in one line to be kept where nobody can reach it who can write "
+            + "to the store.") { store, file };
         command.SetAction(parsed => Try(progress =>
         {
             using var journal = Journals.Open(AddressOf(parsed, store), clock);
             var seal = journal.MakeSeal();
             progress.End();
-            return parsed.GetValue(file) is { } path && SealCommands.Write(seal, path) is { } refused ? Refuse(refused) : Say(SealCommands.Words(seal, parsed.GetValue(file)));
+            return parsed.GetValue(file) is { } path && SealCommands.Write(seal, path) is { } refused
+                ? Refuse(refused) : Say(SealCommands.Words(seal, parsed.GetValue(file)));
         }));
         return command;
     }
@@ -122,7 +133,8 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     {
         var store = Store();
         var from = new Argument<string>("BACKUP") { Description = "The backup's file." };
-        var replace = new Option<bool>("--replace") { Description = "If a store is there, set it aside under another name and put the backup in its place." };
+        var replace = new Option<bool>("--replace") { Description =
+            "If a store is there, set it aside under another name and put the backup in its place." };
         var command = new Command("restore", "Put a backup in the place of a store.") { store, from, replace };
         command.SetAction(parsed => Try(progress =>
         {
@@ -144,12 +156,14 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
             Description = "The folder of backups. Default: the one that the settings name, else the one beside the store.",
             HelpName = "DIR",
         };
-        var command = new Command("drill", "Restore the newest backup into a temporary place, walk it from end to end, and remove it.") { store, from };
+        var command = new Command("drill", "Restore the newest backup into a temporary place, walk it from end to end, and remove it.") {
+            store, from };
         command.SetAction(parsed => Try(progress =>
         {
             var drilled = Drill.Newest(BackupPlace.Of(AddressOf(parsed, store), parsed.GetValue(from), clock), clock, progress);
             progress.End();
-            return Say($"{drilled.Backup.Path} was restored into a temporary place and walked from end to end: it is whole.\n" + Counts(drilled.Check));
+            return Say($"{drilled.Backup.Path} was restored into a temporary place and walked from end to end: it is whole.\n"
+                + Counts(drilled.Check));
         }));
         return command;
     }
@@ -157,13 +171,15 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     private Command MoveTo()
     {
         var store = Store();
-        var to = new Argument<string>(Target) { Description = "Where to: a path, or postgres: and a connection string. At most an empty store is there." };
+        var to = new Argument<string>(Target) { Description =
+            "Where to: a path, or postgres: and a connection string. At most an empty store is there." };
         var command = new Command("move", "Copy a store to another database, and prove that both are equal.") { store, to };
         command.SetAction(parsed => Try(progress =>
         {
             var report = Move.To(AddressOf(parsed, store), parsed.GetRequiredValue(to), clock, progress);
             progress.End();
-            return Say("Both stores were walked from end to end and are equal. The old one is as it was; from now on, use the new one.\n" + Counts(report));
+            return Say("Both stores were walked from end to end and are equal. The old one is as it was; from now on, use the new one.\n"
+                + Counts(report));
         }));
         return command;
     }
@@ -172,7 +188,8 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     {
         var store = Store();
         var folder = new Option<string>("--out") { Description = "The folder to make.", HelpName = "DIR", Required = true };
-        var command = new Command("export", "Write every job as a job file, and every attached paper, into a new folder.") { store, folder };
+        var command =
+            new Command("export", "Write every job as a job file, and every attached paper, into a new folder.") { store, folder };
         command.SetAction(parsed => Try(progress =>
         {
             using var journal = Journals.Open(AddressOf(parsed, store), clock);
@@ -184,12 +201,14 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     }
 
     /// <summary>The store that the environment names where no option does; null where it names none.</summary>
-    internal static string? FromEnvironment => Environment.GetEnvironmentVariable("STRINGLINE_STORE") is { Length: > 0 } address ? address : null;
+    internal static string? FromEnvironment =>
+        Environment.GetEnvironmentVariable("STRINGLINE_STORE") is { Length: > 0 } address ? address : null;
 
     /// <summary>The option that names the store.</summary>
     internal static Option<string> Store()
     {
-        var option = new Option<string>("--store") { Description = AddressHelp + " Default: STRINGLINE_STORE in the environment.", HelpName = "STORE" };
+        var option = new Option<string>("--store") { Description = AddressHelp + " Default: STRINGLINE_STORE in the environment.",
+            HelpName = "STORE" };
         // Never as a default of the option: the help prints those, and a password may stand in it.
         option.Required = FromEnvironment is null;
         return option;
@@ -200,11 +219,14 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
         ?? throw new InvalidOperationException("The parser lets no command pass without a store.");
 
     /// <summary>The option without which a store is made only where the user's own is by default.</summary>
-    internal static Option<bool> New() => new("--new") { Description = "Make the store if none is there. Without it a store that is not there is refused, since its name may be mistyped." };
+    internal static Option<bool> New() =>
+        new("--new") { Description =
+            "Make the store if none is there. Without it a store that is not there is refused, since its name may be mistyped." };
 
     /// <summary>What to do where no store is at an address.</summary>
     internal static OpenStore Opening(string address, bool isNew) =>
-        isNew || (StoreAddress.Read(address) is StoreAddress.InFile file && Path.GetFullPath(file.Path) == DeskOptions.UsualStore) ? OpenStore.OrMakeOnWriting : OpenStore.MustExist;
+        isNew || (StoreAddress.Read(address) is StoreAddress.InFile file && Path.GetFullPath(file.Path) == DeskOptions.UsualStore)
+        ? OpenStore.OrMakeOnWriting : OpenStore.MustExist;
 
     /// <summary>Opens the store to fill it.</summary>
     internal static IJournal Open(string address, bool isNew, IClock clock) => Journals.Open(address, clock, Opening(address, isNew));
@@ -237,6 +259,7 @@ internal sealed class StoreCommands(Stream output, TextWriter errors, IClock clo
     }
 
     private static string Counts(CheckReport report) => string.Create(
-        CultureInfo.InvariantCulture, $"  jobs     {report.Jobs,12:N0}\n  changes  {report.Changes,12:N0}\n  papers   {report.Proofs,12:N0}\n  seal     {report.Seal}")
+        CultureInfo.InvariantCulture, $"  jobs     {report.Jobs,12:N0}\n  changes  {report.Changes,12:N0}\n  papers  "
+            + $" {report.Proofs,12:N0}\n  seal     {report.Seal}")
         + (report.IsWhole ? "" : "\n" + string.Join('\n', CheckText.BesideTheJournal(report)));
 }

@@ -22,17 +22,23 @@ internal sealed class WaiverBatchCommand(Stream output, TextWriter errors, ICloc
     /// <summary>The command.</summary>
     public Command Command()
     {
-        var jobs = new Option<string>("--jobs") { Description = $"A CSV file, a row for each waiver, with the heads {string.Join(", ", WaiverSheet.Heads)}.", HelpName = "FILE.csv", Required = true };
-        var folder = new Option<string>("--out") { Description = "The folder to write to. A second run with the same folder makes only what is missing or changed.", HelpName = "DIR", Required = true };
-        var store = new Option<string>("--store") { Description = "The store in which the column job names jobs by number. Without it the column holds paths of job files.", HelpName = "PATH" };
-        var asOf = new Option<string>("--as-of") { Description = "The day on which the papers are made. Default: today in California.", HelpName = "DAY" };
+        var jobs = new Option<string>("--jobs") { Description = $"A CSV file, a row for each waiver, with the "
+            + $"heads {string.Join(", ", WaiverSheet.Heads)}.", HelpName = "FILE.csv", Required = true };
+        var folder = new Option<string>("--out") { Description = "The folder to write to. A second run with the same folder makes only "
+            + "what is missing or changed.", HelpName = "DIR", Required = true };
+        var store = new Option<string>("--store") { Description =
+            "The store in which the column job names jobs by number. Without it the column holds paths of job files.", HelpName = "PATH" };
+        var asOf = new Option<string>("--as-of") { Description = "The day on which the papers are made. Default: today in California.",
+            HelpName = "DAY" };
         var replace = CommandLine.Replace();
         asOf.Validators.Add(result =>
         {
             if (result.Tokens.Count == 1 && DayText.Read(result.Tokens[0].Value, out _) is { } expected)
                 result.AddError($"--as-of takes {expected}.");
         });
-        var command = new Command("waiver", "Make many waivers and releases at once from a table; what is refused, and why, stands in refused.csv.") { jobs, folder, store, asOf, replace };
+        var command =
+            new Command("waiver", "Make many waivers and releases at once from a table; what is refused, and why, stands in refused.csv.") {
+                jobs, folder, store, asOf, replace };
         command.SetAction(parsed => Run(
             parsed.GetRequiredValue(jobs),
             parsed.GetRequiredValue(folder),
@@ -67,7 +73,8 @@ internal sealed class WaiverBatchCommand(Stream output, TextWriter errors, ICloc
     private int Say(BatchReport report, string folder)
     {
         var refused = Path.Combine(folder, BatchReport.FileName);
-        var text = string.Create(CultureInfo.InvariantCulture, $"{Assessment.Caution}\n\n{report.Made:N0} made, {report.Kept:N0} there already, {report.Refused:N0} refused{(report.Refused > 0 ? ": see " + refused : "")}\nEach was read back and checked before it was put into {folder}; {WaiverLedger.FileName} lists them, with what each releases.\n{Sums("They release", report.Given)}{Sums("Not made until what they release is typed in their rows: they would release", report.Asked)}");
+        var text = string.Create(CultureInfo.InvariantCulture,
+            $"{Assessment.Caution}\n\n{report.Made:N0} made, {report.Kept:N0} there already, {report.Refused:N0} refused{(report.Refused > 0 ? ": see " + refused : "")}\nEach was read back and checked before it was put into {folder}; {WaiverLedger.FileName} lists them, with what each releases.\n{Sums("They release", report.Given)}{Sums("Not made until what they release is typed in their rows: they would release", report.Asked)}");
         output.Write(Encoding.UTF8.GetBytes(Glyphs.TerminalShowsUnicode() ? text : Glyphs.ToAscii(text)));
         if (report.Faults == 0)
             return report.Refused == 0 ? CommandLine.Done : CommandLine.Refused;
@@ -77,7 +84,8 @@ internal sealed class WaiverBatchCommand(Stream output, TextWriter errors, ICloc
 
     private static string Sums(string what, WaiverSums sums) => sums.Papers == 0
         ? ""
-        : string.Create(CultureInfo.InvariantCulture, $"{what} {LawText.Money(sums.Released)}, and {LawText.Money(sums.Paid)} is paid: {LawText.Money(Math.Abs(sums.Difference))} {(sums.Difference < 0 ? "less" : "more")} is released than is paid, over {sums.Papers:N0} {(sums.Papers == 1 ? "paper" : "papers")}. More than is paid for it may be released by {sums.Beyond:N0}.\n");
+        : string.Create(CultureInfo.InvariantCulture,
+            $"{what} {LawText.Money(sums.Released)}, and {LawText.Money(sums.Paid)} is paid: {LawText.Money(Math.Abs(sums.Difference))} {(sums.Difference < 0 ? "less" : "more")} is released than is paid, over {sums.Papers:N0} {(sums.Papers == 1 ? "paper" : "papers")}. More than is paid for it may be released by {sums.Beyond:N0}.\n");
 
     private int Refuse(IReadOnlyList<string> why)
     {

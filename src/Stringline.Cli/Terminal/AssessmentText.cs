@@ -91,7 +91,8 @@ internal static class AssessmentText
         }
     }
 
-    private static void Money(StringBuilder page, string title, decimal dollars, string grounds) => Row(page, title, LawText.Money(dollars), grounds);
+    private static void Money(StringBuilder page, string title, decimal dollars, string grounds) =>
+        Row(page, title, LawText.Money(dollars), grounds);
 
     private static void Row(StringBuilder page, string title, string sum, string grounds) => page.Row(
         new(title, StepWidth),

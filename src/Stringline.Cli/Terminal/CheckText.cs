@@ -40,7 +40,8 @@ internal static class CheckText
 
     private static string Words(Leftover left) => left.Kind switch
     {
-        LeftoverKind.Older => $"Kept from before a restore: {left.Place}. It holds every job and paper of that time; remove it when nobody needs it any more.",
+        LeftoverKind.Older => $"Kept from before a restore: {left.Place}. It holds every job and paper of that time; remove it when nobody "
+            + $"needs it any more.",
         LeftoverKind.SecondName => $"A second name of this store, left by a restore that did not finish: {left.Place}. Do not use it. "
             + "The next program that opens the store to write removes it.",
         LeftoverKind.Unfinished => $"Left by a program that did not finish, and perhaps a copy of the data: {left.Place}. "
@@ -55,10 +56,12 @@ internal static class CheckText
             yield return part switch
             {
                 StorePart.Journal => "Stop writing, keep a copy of the store as it is, and restore the last backup that is whole.",
-                StorePart.Guards => "Somebody changed how the store is made. `stringline store move` to a new place makes a store as it should be.",
+                StorePart.Guards =>
+                    "Somebody changed how the store is made. `stringline store move` to a new place makes a store as it should be.",
                 StorePart.Log => LogText.Mend,
                 StorePart.Derived => "What is derived from the journal is mended by `stringline assess --all --anew`.",
-                StorePart.Settings => "The settings are mended by the desk’s page of settings: set them anew and keep them there. Until then the usual ones hold.",
+                StorePart.Settings => "The settings are mended by the desk’s page of settings: set them anew and keep them there. Until "
+                    + "then the usual ones hold.",
                 _ => throw new InvalidOperationException("No such part."),
             };
         }

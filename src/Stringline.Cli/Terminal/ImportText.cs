@@ -45,11 +45,13 @@ internal static class ImportText
         Count(text, file.Unchanged, "in the store just so");
         Count(text, file.Refused.Count, "refused");
         foreach (var ignored in file.Ignored.GroupBy(row => row.As))
-            Count(text, ignored.Count(), $"ignored as {ignored.Key} (line {string.Join(", ", ignored.Take(8).Select(row => row.Line))}{(ignored.Count() > 8 ? ", ..." : "")})");
+            Count(text, ignored.Count(),
+                $"ignored as {ignored.Key} (line {string.Join(", ", ignored.Take(8).Select(row => row.Line))}{(ignored.Count() > 8 ? ", ..." : "")})");
         Count(text, file.Blank, "blank");
         text.Append(CultureInfo.InvariantCulture, $"  {file.Accounted,12:N0} of {file.Rows:N0} rows accounted for\n");
         if (file.DayOfInvoice > 0)
-            text.Append(CultureInfo.InvariantCulture, $"  {file.DayOfInvoice:N0} rows give no day of furnishing; the invoice's day stands for it. Days of notice run from what was furnished: mend them where they differ.\n");
+            text.Append(CultureInfo.InvariantCulture, $"  {file.DayOfInvoice:N0} rows give no day of furnishing; the invoice's day stands "
+                + $"for it. Days of notice run from what was furnished: mend them where they differ.\n");
         foreach (var refused in file.Refused.Take(MostShown))
             text.Append(CultureInfo.InvariantCulture, $"  line {refused.Line}: {refused.Why}\n");
         if (file.Refused.Count > MostShown)
@@ -73,13 +75,15 @@ internal static class ImportText
             text.Append(CultureInfo.InvariantCulture, $"  line {payment.Line}: {payment.Amount:N2} of {Signs.Spelled(payment.Customer)}, ")
                 .Append(CultureInfo.InvariantCulture, $"received {LawText.IsoDay(payment.Received)}\n");
             foreach (var part in payment.Parts)
-                text.Append(CultureInfo.InvariantCulture, $"    {part.Amount,14:N2} to job {part.Job}{(part.Ref is null ? "" : ", " + part.Ref)}: {part.Reason}\n");
+                text.Append(CultureInfo.InvariantCulture,
+                    $"    {part.Amount,14:N2} to job {part.Job}{(part.Ref is null ? "" : ", " + part.Ref)}: {part.Reason}\n");
         }
 
         if (payments.Count > MostShown)
             text.Append(CultureInfo.InvariantCulture, $"  ... and {payments.Count - MostShown:N0} more\n");
         text.Append("  If you knew from which job the money came, name the job: counting it elsewhere can cost that job's lien\n");
-        text.Append("  (H & L Supply, Inc. v. Ewing (1967) 253 Cal.App.2d 283, rule from memory). ").Append(Assessment.Caution).Append('\n');
+        text.Append("  (H & L Supply, Inc. v. Ewing (1967) 253 Cal.App.2d 283, rule from memory). ").Append(Assessment.Caution)
+            .Append('\n');
     }
 
     private static void Count(StringBuilder text, long count, string what)

@@ -11,7 +11,8 @@ internal static class PaperListText
     public static string Of(IReadOnlyList<Paper> papers)
     {
         var page = new StringBuilder();
-        page.Wrapped("Papers that can be made from a job file: stringline packet ID FILE --out DIR. What a paper needs to be told besides: stringline packet ID --help.", "", "");
+        page.Wrapped("Papers that can be made from a job file: stringline packet ID FILE --out DIR. What a paper needs to be told besides: "
+            + "stringline packet ID --help.", "", "");
         page.Append('\n');
         Row("id", "title", "section", "work", "it is");
         page.Append('─', Layout.Width).Append('\n');

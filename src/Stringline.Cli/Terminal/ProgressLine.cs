@@ -3,7 +3,9 @@ using Stringline.Store;
 
 namespace Stringline.Cli.Terminal;
 
-/// <summary>Says on standard error how far long work is: on a terminal in one line that renews itself, elsewhere a line at each tenth.</summary>
+/// <summary>
+/// Says on standard error how far long work is: on a terminal in one line that renews itself, elsewhere a line at each tenth.
+/// </summary>
 /// <param name="errors">Standard error.</param>
 /// <param name="isTerminal">Whether somebody looks at it as it grows.</param>
 /// <param name="worthTelling">Where it is no terminal: work of fewer parts is done before anybody could read a line.</param>
@@ -28,7 +30,8 @@ internal sealed class ProgressLine(TextWriter errors, bool isTerminal, long wort
             End();
         (work, told) = (value.What, step);
         var text = value.Total > 0
-            ? string.Create(CultureInfo.InvariantCulture, $"{value.What}: {value.Done * 100 / value.Total} % ({value.Done:N0} of {value.Total:N0})")
+            ? string.Create(CultureInfo.InvariantCulture,
+                $"{value.What}: {value.Done * 100 / value.Total} % ({value.Done:N0} of {value.Total:N0})")
             : string.Create(CultureInfo.InvariantCulture, $"{value.What}: {value.Done:N0}");
         if (isTerminal)
             errors.Write("\r" + (value.Total > 0 ? Bar(value) : "") + text);

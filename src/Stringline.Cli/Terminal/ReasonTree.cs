@@ -24,11 +24,13 @@ internal static class ReasonTree
 
     /// <summary>What a reason rests on: its section and its entries.</summary>
     public static string Grounds(Reason reason) =>
-        string.Join("; ", ((string[])[Layout.Unbroken(reason.Section), string.Join(", ", reason.Facts.Select(fact => fact.Path))]).Where(text => text.Length > 0));
+        string.Join("; ", ((string[])[Layout.Unbroken(reason.Section), string.Join(", ", reason.Facts.Select(fact => fact.Path))])
+            .Where(text => text.Length > 0));
 
     private static string Sentence(Reason reason)
     {
         var grounds = Grounds(reason);
-        return (reason.Applied ? "" : "Did not apply: ") + reason.Text.Replace("§ ", "§" + Layout.NoBreak, StringComparison.Ordinal) + (grounds.Length > 0 ? $" [{grounds}]" : "");
+        return (reason.Applied ? "" : "Did not apply: ") + reason.Text.Replace("§ ", "§" + Layout.NoBreak, StringComparison.Ordinal)
+            + (grounds.Length > 0 ? $" [{grounds}]" : "");
     }
 }

@@ -11,10 +11,14 @@ namespace Stringline.Law.Bankruptcy;
 /// <param name="Until">Its last day; null while it lasts.</param>
 public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
 {
-    /// <summary>How long after notice that the stay has ended an action that was stayed may still be brought (11 U.S.C. § 108(c)).</summary>
+    /// <summary>
+    /// How long after notice that the stay has ended an action that was stayed may still be brought (11 U.S.C. § 108(c)).
+    /// </summary>
     public required NumberRow AfterTheStay { get; init; }
 
-    /// <summary>The first party in a capacity that was in bankruptcy on some day of a span; null where none was, as far as the file says.</summary>
+    /// <summary>
+    /// The first party in a capacity that was in bankruptcy on some day of a span; null where none was, as far as the file says.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="capacity">The capacity, such as owner.</param>
     /// <param name="from">First day of the span.</param>
@@ -31,7 +35,9 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
         return null;
     }
 
-    /// <summary>The stay in the bankruptcy of one party on some day of a span; null where there was none, as far as the file says.</summary>
+    /// <summary>
+    /// The stay in the bankruptcy of one party on some day of a span; null where there was none, as far as the file says.
+    /// </summary>
     public static Stay? OfParty(FactsAsOf facts, Party? party, LocalDate from, LocalDate to) =>
         party is { BankruptSince: { } since } && since <= facts.AsOf && since <= to && !(party.BankruptUntil < from)
             ? new Stay(party, since, party.BankruptUntil)
@@ -51,7 +57,8 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
 
     /// <summary>
     /// The last day of a time in which the debtor could not be sued, if the time stood still in the stay (Code Civ. Proc. § 356; Pioneer
-    /// Construction v. Global Investment (2011) 202 Cal.App.4th 161), and never before the thirtieth day after the stay; null while it lasts.
+    /// Construction v. Global Investment (2011) 202 Cal.App.4th 161), and never before the thirtieth day after the stay; null while it
+    /// lasts.
     /// </summary>
     /// <param name="from">The day from which the time runs.</param>
     /// <param name="lastDay">Its last day without the stay.</param>
@@ -72,6 +79,11 @@ public sealed record Stay(Party Debtor, LocalDate Since, LocalDate? Until)
     /// </summary>
     [Rule("11 U.S.C. § 546(b)", Sure = Sure.Opinion)]
     public Reason InsteadOfSuit(LocalDate by) => Until is { } until
-        ? Reason.Of("11 U.S.C. § 546(b)", $"{Debtor.Name} was in bankruptcy from {Since} to {until}. A suit filed in the stay is void; the time may have stood still in it (Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161), but that of a notice under 11 U.S.C. § 546(b) was held not to (In re 450 S. Western Ave. (9th Cir. BAP 2021) 633 B.R. 894).")
-        : Reason.Of("11 U.S.C. § 546(b)", $"Do not sue: {Debtor.Name} is in bankruptcy since {Since}, and a suit against a debtor or its land is void and breaks the stay (11 U.S.C. § 362(a), from memory). Give notice under 11 U.S.C. § 546(b) by {by}: that its time stands still was held of the suit (Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161) and denied of the notice (In re 450 S. Western Ave. (9th Cir. BAP 2021) 633 B.R. 894).");
+        ? Reason.Of("11 U.S.C. § 546(b)", $"{Debtor.Name} was in bankruptcy from {Since} to {until}. A suit filed in the stay is void; the "
+            + $"time may have stood still in it (Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161), but that of a "
+            + $"notice under 11 U.S.C. § 546(b) was held not to (In re 450 S. Western Ave. (9th Cir. BAP 2021) 633 B.R. 894).")
+        : Reason.Of("11 U.S.C. § 546(b)", $"Do not sue: {Debtor.Name} is in bankruptcy since {Since}, and a suit against a debtor or its "
+            + $"land is void and breaks the stay (11 U.S.C. § 362(a), from memory). Give notice under 11 U.S.C. § 546(b) by {by}: that its "
+            + $"time stands still was held of the suit (Pioneer Construction v. Global Investment (2011) 202 Cal.App.4th 161) and denied "
+            + $"of the notice (In re 450 S. Western Ave. (9th Cir. BAP 2021) 633 B.R. 894).");
 }

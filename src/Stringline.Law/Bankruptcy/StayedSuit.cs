@@ -32,7 +32,8 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
     }
 
     /// <summary>Where bringing it stands while none is brought that counts: not lost as long as the time may have stood still.</summary>
-    public Standing Unsued(Standing standing, LocalDate asOf) => standing == Standing.Lost && Stay.MayStillRun(From, LastEnd, asOf) ? Standing.InDoubt : standing;
+    public Standing Unsued(Standing standing, LocalDate asOf) =>
+        standing == Standing.Lost && Stay.MayStillRun(From, LastEnd, asOf) ? Standing.InDoubt : standing;
 
     /// <summary>Where an action stands by the day on which it was brought: void in the stay, and perhaps in time after it.</summary>
     public Standing Brought(Standing standing, DaySpan brought) => standing switch
@@ -56,8 +57,14 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
     [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
     [Rule("11 U.S.C. § 108(c)", Sure = Sure.FromMemory)]
     public Reason Why => Stay.Until is { } until
-        ? Reason.Of("11 U.S.C. § 108(c)", $"{Stay.Debtor.Name} was in bankruptcy from {Stay.Since} to {until}. A suit filed against it in the stay is void (11 U.S.C. § 362(a), from memory); the time to sue it may have stood still (Code Civ. Proc. § 356), and did not end sooner than {Stay.AfterTheStay} after notice that the stay had ended (from memory).")
-        : Reason.Of("11 U.S.C. § 362(a)", $"Do not sue {Stay.Debtor.Name}: it is in bankruptcy since {Stay.Since}, and a suit against it is void and breaks the stay (from memory). Within the time to sue file the claim in its bankruptcy and ask there for relief from the stay; the time may stand still (Code Civ. Proc. § 356), and does not end sooner than {Stay.AfterTheStay} after notice that the stay has ended (11 U.S.C. § 108(c), from memory). Whoever else is to be sued is sued in time all the same.");
+        ? Reason.Of("11 U.S.C. § 108(c)", $"{Stay.Debtor.Name} was in bankruptcy from {Stay.Since} to {until}. A suit filed against it in "
+            + $"the stay is void (11 U.S.C. § 362(a), from memory); the time to sue it may have stood still (Code Civ. Proc. § 356), and "
+            + $"did not end sooner than {Stay.AfterTheStay} after notice that the stay had ended (from memory).")
+        : Reason.Of("11 U.S.C. § 362(a)", $"Do not sue {Stay.Debtor.Name}: it is in bankruptcy since {Stay.Since}, and a suit against it "
+            + $"is void and breaks the stay (from memory). Within the time to sue file the claim in its bankruptcy and ask there for "
+            + $"relief from the stay; the time may stand still (Code Civ. Proc. § 356), and does not end sooner "
+            + $"than {Stay.AfterTheStay} after notice that the stay has ended (11 U.S.C. § 108(c), from memory). Whoever else is to be "
+            + $"sued is sued in time all the same.");
 
     /// <summary>
     /// The finding that the only one to be sued is in bankruptcy now, so that no action is brought at all; null where the stay is over or
@@ -72,5 +79,7 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
             : action.Finding(id, "Do not sue: claim and relief from the stay in the bankruptcy", [Why]);
 
     /// <summary>Asks whether there was a bankruptcy, where the time to sue is over.</summary>
-    public static Question Ask(string whom) => new($"Was {whom} in bankruptcy on some day of the time to sue? Then the action may not be lost.{HeadField.PartiesBankruptSince:aside}");
+    public static Question Ask(string whom) =>
+        new($"Was {whom} in bankruptcy on some day of the time to sue? Then the action may not be "
+            + $"lost.{HeadField.PartiesBankruptSince:aside}");
 }

@@ -3,7 +3,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.ClaimOfLien;
 
-/// <summary>Whether the work was ordered by one in charge of the work of improvement. A supplier is not, unless it made its part to the plans.</summary>
+/// <summary>
+/// Whether the work was ordered by one in charge of the work of improvement. A supplier is not, unless it made its part to the plans.
+/// </summary>
 public static class AuthorizedWork
 {
     private const string Theisen = "Theisen v. County of Los Angeles (1960) 54 Cal.2d 170";
@@ -30,11 +32,18 @@ public static class AuthorizedWork
         };
         return supplier.MadeToPlans switch
         {
-            true => Answer(Standing.Kept, Reason.Of(section, $"{supplier.Name} agreed to make a definite, substantial part of the work to the plans, so it counts as a subcontractor, and who furnishes to it has rights ({Theisen}).")),
-            false => Answer(Standing.Lost, Reason.Of(section, $"{supplier.Name} only sells. It is in charge of no part of the work, so who furnishes to it has no lien, stop payment notice or bond claim ({Theisen}; that a supplier's supplier has none is from memory).")),
+            true => Answer(Standing.Kept,
+                Reason.Of(section, $"{supplier.Name} agreed to make a definite, substantial part of the work to the plans, so it counts as "
+                    + $"a subcontractor, and who furnishes to it has rights ({Theisen}).")),
+            false => Answer(Standing.Lost,
+                Reason.Of(section, $"{supplier.Name} only sells. It is in charge of no part of the work, so who furnishes to it has no "
+                    + $"lien, stop payment notice or bond claim ({Theisen}; that a supplier's supplier has none is from memory).")),
             null => Answer(Standing.InDoubt,
-                Reason.Of(section, $"{supplier.Name} is a supplier. Who furnishes to one that only sells has no lien, stop payment notice or bond claim; who furnishes to one that agreed to make a definite, substantial part of the work to the plans has ({Theisen})."),
-                new Question($"Did {supplier.Name} agree to make a definite, substantial part of the work to the plans?{HeadField.PartiesMadeToPlans:aside}", Dollars: owed)),
+                Reason.Of(section, $"{supplier.Name} is a supplier. Who furnishes to one that only sells has no lien, stop payment notice "
+                    + $"or bond claim; who furnishes to one that agreed to make a definite, substantial part of the work to the plans has "
+                    + $"({Theisen})."),
+                new Question($"Did {supplier.Name} agree to make a definite, substantial part of the work to the "
+                    + $"plans?{HeadField.PartiesMadeToPlans:aside}", Dollars: owed)),
         };
     }
 

@@ -5,9 +5,9 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.ClaimOfLien;
 
 /// <summary>
-/// The first and the last day of the band of the last day to record, were one reading of completion ruled out or its day known. Every reading gives its
-/// own days, so they are worked out once, and the ends without one of them are those of all before and all after it. Of several structures those whose
-/// time is over are passed over, unless it is over for all.
+/// The first and the last day of the band of the last day to record, were one reading of completion ruled out or its day known. Every
+/// reading gives its own days, so they are worked out once, and the ends without one of them are those of all before and all after it. Of
+/// several structures those whose time is over are passed over, unless it is over for all.
 /// </summary>
 internal sealed class BandEnds
 {

@@ -31,7 +31,8 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
         if (facts.LastFurnished is not { } last)
         {
             return new FirstDay(null, Verdict.Open,
-                [Reason.Of(section, $"A claim may be recorded only after the claimant has ceased to provide work; the file does not show when it last did.")]);
+                [Reason.Of(section, $"A claim may be recorded only after the claimant has ceased to provide work; the file does not show "
+                    + $"when it last did.")]);
         }
 
         var complete = HasCeased.ByCompletion(facts, completion);
@@ -44,15 +45,20 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
                 Reason.Of(section, $"The claimant ceased to provide work {ceased}; a claim may be recorded from the day after.", [ending]),
             };
             if (last.Latest > end.Latest)
-                why.Add(Reason.Of(section, $"Work was furnished {last}, after the end that the file gives; the later day counts, a lower tier's corrections too (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]]));
+                why.Add(Reason.Of(section, $"Work was furnished {last}, after the end that the file gives; the later day counts, a lower "
+                    + $"tier's corrections too (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th "
+                    + $"457).", [facts.Furnished[^1]]));
             return WithRepairs(ceased, end, Verdict.Yes, completion, why, section, facts);
         }
 
         return complete is not null
             ? WithRepairs(last, null, Verdict.Yes, completion,
-                [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.", [facts.Furnished[^1]], complete.Why)], section, facts) with { CompletedOn = LastCompletion(facts, completion) }
+                [Reason.Of(section, $"The whole work is complete, so the claimant has ceased; last furnished {last}.",
+                    [facts.Furnished[^1]], complete.Why)], section, facts) with { CompletedOn = LastCompletion(facts, completion) }
             : WithRepairs(last, null, Verdict.Open, completion,
-                [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th 457).", [facts.Furnished[^1]])], section, facts);
+                [Reason.Of(section, $"Last furnished {last}; the file does not say that the claimant will furnish no more. A claim "
+                    + $"recorded too early is void (Precision Framing Systems v. Luzuriaga (2019) 39 Cal.App.5th "
+                    + $"457).", [facts.Furnished[^1]])], section, facts);
     }
 
     private static LocalDate? LastCompletion(FactsAsOf facts, CompletionReadings completion)
@@ -67,10 +73,14 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
         return last;
     }
 
-    /// <summary>The last day on which the whole work may have become complete, where that alone shows that the claimant has ceased; null elsewhere.</summary>
+    /// <summary>
+    /// The last day on which the whole work may have become complete, where that alone shows that the claimant has ceased; null elsewhere.
+    /// </summary>
     public LocalDate? CompletedOn { get; private init; }
 
-    /// <summary>Whether work was furnished after the whole was complete, so that the two ends of <see cref="Day"/> are two readings.</summary>
+    /// <summary>
+    /// Whether work was furnished after the whole was complete, so that the two ends of <see cref="Day"/> are two readings.
+    /// </summary>
     public bool WorkAfterCompletion { get; private init; }
 
     /// <summary>Whether a direct contractor's contract may not have been completed when it ceased, and nothing says when it was.</summary>
@@ -105,7 +115,8 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
     /// readings stand, also where the completion is disputed. It never moves the last day.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
-    private static FirstDay WithRepairs(DaySpan ceased, DaySpan? end, Verdict verdict, CompletionReadings completion, List<Reason> why, string section, FactsAsOf facts)
+    private static FirstDay WithRepairs(DaySpan ceased, DaySpan? end, Verdict verdict, CompletionReadings completion, List<Reason> why,
+        string section, FactsAsOf facts)
     {
         CompletionReading? complete = null;
         var without = ceased;
@@ -121,19 +132,24 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
 
         if (complete is null)
             return new FirstDay(ceased.Plus(1), verdict, why);
-        why.Add(Reason.Of(section, $"The whole work was complete {complete.On}, on the reading «{complete.Name}». If what was furnished afterwards only cured a defect, it does not count and the claimant had ceased {without} (Hundley v. Marinkovich (1942) 53 Cal.App.2d 288); if it was still owed, it counts. To be safe record after it.", [facts.Furnished[^1]], complete.Why));
-        return new FirstDay(new DaySpan(without.Earliest.PlusDays(1), ceased.Latest.PlusDays(1)), verdict, why) { WorkAfterCompletion = true };
+        why.Add(Reason.Of(section, $"The whole work was complete {complete.On}, on the reading «{complete.Name}». If what was furnished "
+            + $"afterwards only cured a defect, it does not count and the claimant had ceased {without} (Hundley v. Marinkovich (1942) 53 "
+            + $"Cal.App.2d 288); if it was still owed, it counts. To be safe record after it.", [facts.Furnished[^1]], complete.Why));
+        return new FirstDay(new DaySpan(without.Earliest.PlusDays(1), ceased.Latest.PlusDays(1)), verdict, why) { WorkAfterCompletion =
+            true };
     }
 
     /// <summary>
-    /// A direct contractor records after it completes the direct contract; only of others does the Code say that they cease. One that left with part of
-    /// the price unearned, or whose contract ended otherwise than by performance, may be too early: that the contract is then as complete as it
-    /// will be can be said, but no opinion was read. So record, and record again once the contract or the whole work is surely complete.
+    /// A direct contractor records after it completes the direct contract; only of others does the Code say that they cease. One that left
+    /// with part of the price unearned, or whose contract ended otherwise than by performance, may be too early: that the contract is then
+    /// as complete as it will be can be said, but no opinion was read. So record, and record again once the contract or the whole work is
+    /// surely complete.
     /// </summary>
     [Rule("Civ. Code § 8412", Sure = Sure.OurReading)]
     private static FirstDay OnceCompleted(FactsAsOf facts, CompletionReadings completion, FirstDay first)
     {
-        if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || first is not { Ceased: Verdict.Yes, Day: { } day } || HasCeased.Performed(facts) is not null)
+        if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || first is not { Ceased: Verdict.Yes, Day: { } day }
+            || HasCeased.Performed(facts) is not null)
             return first;
         var ended = facts.All<ContractEnded>();
         if (ended.Count == 0 && !LeftPartUndone(facts))
@@ -142,11 +158,15 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
         List<Reason> why =
         [
             .. first.Why,
-            Reason.Of("Civ. Code § 8412", $"A direct contractor records after it completes the direct contract, and the file does not show that it did. If the contract is as complete as it will be, a claim may be recorded now; to be safe record, and record again inside the time after the contract or the whole work is surely complete.", [.. ended]),
+            Reason.Of("Civ. Code § 8412", $"A direct contractor records after it completes the direct contract, and the file does not show "
+                + $"that it did. If the contract is as complete as it will be, a claim may be recorded now; to be safe record, and record "
+                + $"again inside the time after the contract or the whole work is surely complete.", [.. ended]),
         ];
         return complete is null
             ? first with { Why = why, MayNotBeCompleted = true }
-            : first with { Why = why, Day = new DaySpan(day.Earliest, LocalDate.Max(day.Latest, LatestCompletion(complete, completion).PlusDays(1))), CompletedWithTheWhole = true };
+            : first with { Why = why,
+                Day = new DaySpan(day.Earliest, LocalDate.Max(day.Latest, LatestCompletion(complete, completion).PlusDays(1))),
+                    CompletedWithTheWhole = true };
     }
 
     // A later day that the owner's recorded notice states may be the true one.
@@ -195,13 +215,21 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
             return first;
         var earliest = LocalDate.Min(day.Earliest, from.Earliest);
         return deemed == Verdict.Yes
-            ? new FirstDay(new DaySpan(earliest, first.MayNotBeCompleted ? from.Latest : LocalDate.Min(day.Latest, from.Latest)), Verdict.Yes,
-                [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of the direct contract under which the claimant works was recorded {notice.Recorded}: on its recording the claimant is taken to have completed or ceased, whatever it furnishes afterwards.", [notice.Entry])]) { CompletedByNotice = first.MayNotBeCompleted && earliest < from.Earliest }
+            ? new FirstDay(new DaySpan(earliest, first.MayNotBeCompleted ? from.Latest : LocalDate.Min(day.Latest, from.Latest)),
+                Verdict.Yes,
+                [.. first.Why,
+                    Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of the direct contract under which the claimant works was "
+                        + $"recorded {notice.Recorded}: on its recording the claimant is taken to have completed or ceased, whatever it "
+                        + $"furnishes afterwards.", [notice.Entry])]) { CompletedByNotice = first.MayNotBeCompleted
+                        && earliest < from.Earliest }
             : first with
             {
                 Day = new DaySpan(earliest, day.Latest),
                 ByNotice = true,
-                Why = [.. first.Why, Reason.Of("Civ. Code § 8186(a)", $"A notice of completion of one direct contract was recorded {notice.Recorded}. If it is good and the claimant's, the claimant is taken to have ceased on its recording; that is open, so both days stand.", [notice.Entry])],
+                Why = [.. first.Why,
+                    Reason.Of("Civ. Code § 8186(a)",
+                        $"A notice of completion of one direct contract was recorded {notice.Recorded}. If it is good and the claimant's, "
+                            + $"the claimant is taken to have ceased on its recording; that is open, so both days stand.", [notice.Entry])],
             };
     }
 
@@ -241,7 +269,8 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
     {
         { ByNotice: true } => $"if the notice of completion of one contract is good",
         { WorkAfterCompletion: true } => $"if the work after completion only cured a defect",
-        { MayNotBeCompleted: true } or { CompletedWithTheWhole: true } or { CompletedByNotice: true } => $"if the direct contract is as complete as it will be",
+        { MayNotBeCompleted: true } or { CompletedWithTheWhole: true } or { CompletedByNotice: true } =>
+            $"if the direct contract is as complete as it will be",
         { Ceased: Verdict.Yes } => $"the day after work ceased",
         _ => $"if nothing more is furnished",
     };
@@ -259,16 +288,20 @@ public sealed record FirstDay(DaySpan? Day, Verdict Ceased, IReadOnlyList<Reason
     {
         List<Question> questions = [];
         if (Ceased != Verdict.Yes && Day is not null)
-            questions.Add(new Question($"Has the claimant, with everyone working for it, furnished the last of its work? Add {WorkKinds.FurnishingEnded}."));
+            questions.Add(
+                new Question($"Has the claimant, with everyone working for it, furnished the last of its work? "
+                    + $"Add {WorkKinds.FurnishingEnded}."));
         if ((MayNotBeCompleted || CompletedWithTheWhole) && facts.All<ContractEnded>().Count == 0)
-            questions.Add(new Question($"Is the direct contract completed, or was it ended, by whom, and when?{WorkKinds.ContractEnded:aside}"));
+            questions.Add(
+                new Question($"Is the direct contract completed, or was it ended, by whom, and when?{WorkKinds.ContractEnded:aside}"));
         return questions;
     }
 
     private Standing StandingOn(LocalDate asOf) => this switch
     {
         { Day: null } => Standing.NotYet,
-        { Ceased: Verdict.Yes, MayNotBeCompleted: false, Day: { } day } => asOf >= day.Latest ? Standing.Open : asOf >= day.Earliest ? Standing.InDoubt : Standing.NotYet,
+        { Ceased: Verdict.Yes, MayNotBeCompleted: false, Day: { } day } => asOf >= day.Latest
+            ? Standing.Open : asOf >= day.Earliest ? Standing.InDoubt : Standing.NotYet,
         { Day: { } day } => asOf >= day.Earliest ? Standing.InDoubt : Standing.NotYet,
     };
 }

@@ -9,8 +9,8 @@ namespace Stringline.Law.ClaimOfLien;
 internal static class NoticeBeforeClaim
 {
     /// <summary>
-    /// Whether the preliminary notice stood before the claim. One given afterwards, or still to be given, though in its own time, does not save the
-    /// claim: our reading of "before"; no opinion was looked for, so that the claim is in doubt. Yes also where none is due.
+    /// Whether the preliminary notice stood before the claim. One given afterwards, or still to be given, though in its own time, does not
+    /// save the claim: our reading of "before"; no opinion was looked for, so that the claim is in doubt. Yes also where none is due.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="claim">The claim.</param>
@@ -28,13 +28,15 @@ internal static class NoticeBeforeClaim
             {
                 if (Giving.FirstGiven(facts.Numbers, facts.PreliminaryNotices, recipient.Agents, out _) is not null)
                     continue;
-                why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {DaySpan.Of(claim.On)}, and the file shows no preliminary notice to the {recipient.Words} before it. Give the notice, then record anew inside the time.", claim);
+                why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {DaySpan.Of(claim.On)}, and the file shows no "
+                    + $"preliminary notice to the {recipient.Words} before it. Give the notice, then record anew inside the time.", claim);
                 return false;
             }
 
             if (given.Latest <= claim.On.Earliest)
                 continue;
-            why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {DaySpan.Of(claim.On)}, and preliminary notice given to the {recipient.Words} {given}. The notice comes before the claim: record anew inside the time.", claim, used!);
+            why = Reason.NotApplied("Civ. Code § 8200(a)", $"The claim was recorded {DaySpan.Of(claim.On)}, and preliminary notice given "
+                + $"to the {recipient.Words} {given}. The notice comes before the claim: record anew inside the time.", claim, used!);
             return false;
         }
 

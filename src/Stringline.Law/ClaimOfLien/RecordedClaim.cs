@@ -73,7 +73,8 @@ public static class RecordedClaim
     // 2 recorded in time, 1 perhaps, 0 too late; null where it is no claim of mechanics lien that could count.
     private static int? Rank(FactsAsOf facts, ClaimRecorded claim, FirstDay firstDay, LastDay lastDay)
     {
-        if (DaySpan.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim) || WhereRecorded.WorkLiesThere(facts, claim) == Verdict.No
+        if (DaySpan.Of(claim.On) is not { } recorded || !WhichLien.MayBeMechanics(facts, claim)
+            || WhereRecorded.WorkLiesThere(facts, claim) == Verdict.No
             || Premature(facts, recorded, firstDay) == Verdict.Yes || IsSpent(facts, recorded))
         {
             return null;
@@ -84,8 +85,8 @@ public static class RecordedClaim
 
     /// <summary>
     /// Whether the claim that counts has been released. A release recorded before it concerns an earlier claim and does not end the
-    /// right, unless it says that the debt is satisfied; nor does the release of a claim that does not count, such as one recorded too early: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435; Santa Clara Land Title v.
-    /// Nowack &amp; Associates (1991) 226 Cal.App.3d 1558.
+    /// right, unless it says that the debt is satisfied; nor does the release of a claim that does not count, such as one recorded too
+    /// early: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435; Santa Clara Land Title v. Nowack &amp; Associates (1991) 226 Cal.App.3d 1558.
     /// </summary>
     [Rule("Civ. Code § 8490", Sure = Sure.Opinion)]
     public static Verdict IsReleased(FactsAsOf facts, ClaimRecorded? counts)
@@ -142,8 +143,9 @@ public static class RecordedClaim
 
     /// <summary>
     /// Whether a claim was recorded before the claimant ceased, and so is void; a new one may follow in time. Work entered after
-    /// the claim shows that the claimant had not ceased, whether or not the file says that it has ceased since. On the day of the last work it may have
-    /// been recorded after it; and what was still done between that day and the one on which the furnishing is said to have ended is not told.
+    /// the claim shows that the claimant had not ceased, whether or not the file says that it has ceased since. On the day of the last work
+    /// it may have been recorded after it; and what was still done between that day and the one on which the furnishing is said to have
+    /// ended is not told.
     /// </summary>
     [Rule("Civ. Code § 8414(a)", Sure = Sure.Opinion)]
     private static Verdict Premature(FactsAsOf facts, DaySpan recorded, FirstDay firstDay)
@@ -158,8 +160,10 @@ public static class RecordedClaim
             return recorded.Latest < worked ? Verdict.Yes : Verdict.Open;
         }
 
-        // A direct contractor records after it completes the direct contract (§ 8412); that it ceased only the completion of the whole may tell.
-        return facts.Job.Claimant.Role == ClaimantRole.DirectContractor && (firstDay.Ceased == Verdict.Open || recorded.Earliest < firstDay.CompletedOn)
+        // A direct contractor records after it completes the direct contract (§ 8412); that it ceased only the completion of the whole may
+        // tell.
+        return facts.Job.Claimant.Role == ClaimantRole.DirectContractor
+            && (firstDay.Ceased == Verdict.Open || recorded.Earliest < firstDay.CompletedOn)
             ? Verdict.Open : Verdict.No;
     }
 
@@ -192,15 +196,22 @@ public static class RecordedClaim
         foreach (var claim in facts.All<ClaimRecorded>())
         {
             if (!WhichLien.MayBeMechanics(facts, claim))
-                why.Add(Reason.NotApplied("Civ. Code § 8308(a)", $"The claim recorded {DaySpan.Of(claim.On)} is one of a design professional's lien and no claim of mechanics lien under Civ. Code § 8416; that one is recorded in its own time (Civ. Code § 8310).", claim));
+                why.Add(Reason.NotApplied("Civ. Code § 8308(a)", $"The claim recorded {DaySpan.Of(claim.On)} is one of a design "
+                    + $"professional's lien and no claim of mechanics lien under Civ. Code § 8416; that one is recorded in its own time "
+                    + $"(Civ. Code § 8310).", claim));
             else if (WhereRecorded.WorkLiesThere(facts, claim) != Verdict.Yes)
                 why.Add(WhereRecorded.Why(facts, claim));
             else if (DaySpan.Of(claim.On) is { } recorded)
             {
                 why.Add(Premature(facts, recorded, firstDay) switch
                 {
-                    Verdict.Yes => Reason.NotApplied(firstDay.Why[0].Section, $"The claim recorded {recorded} was recorded before the claimant had ceased to provide work: void. A new claim may follow inside the time.", claim),
-                    Verdict.Open => Reason.Of(firstDay.Why[0].Section, $"Claim of lien recorded {recorded}. Whether the claimant had ceased to provide work by then is open; if it had not, the claim is void. A new claim inside the time removes the doubt.", [claim], [.. firstDay.Why]),
+                    Verdict.Yes =>
+                        Reason.NotApplied(firstDay.Why[0].Section, $"The claim recorded {recorded} was recorded before the claimant had "
+                            + $"ceased to provide work: void. A new claim may follow inside the time.", claim),
+                    Verdict.Open =>
+                        Reason.Of(firstDay.Why[0].Section, $"Claim of lien recorded {recorded}. Whether the claimant had ceased to provide "
+                            + $"work by then is open; if it had not, the claim is void. A new claim inside the time removes the "
+                            + $"doubt.", [claim], [.. firstDay.Why]),
                     _ => Reason.Of("Civ. Code § 8410", $"Claim of lien recorded {recorded}.", [claim]),
                 });
                 if (!NoticeBeforeClaim.Stood(facts, claim, out var afterwards))
@@ -219,8 +230,8 @@ public static class RecordedClaim
     }
 
     /// <summary>
-    /// A claim that has expired is as none while the time to record runs: a new one is recorded. One that may have expired is in doubt so long. Else where the claim that counts stands; and where none
-    /// does, the time to record.
+    /// A claim that has expired is as none while the time to record runs: a new one is recorded. One that may have expired is in doubt so
+    /// long. Else where the claim that counts stands; and where none does, the time to record.
     /// </summary>
     [Rule("Civ. Code § 8460(a)")]
     private static Standing StandingOf(FactsAsOf facts, ClaimsOnRecord claims, Standing action, FirstDay firstDay, LastDay lastDay)
@@ -244,12 +255,14 @@ public static class RecordedClaim
 
     private static Standing TimeToRecord(FactsAsOf facts, LastDay lastDay)
     {
-        var standing = lastDay.Readings.Count == 0 ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
+        var standing = lastDay.Readings.Count == 0
+            ? Standing.Open : Deadline.StandingOf(facts.AsOf, lastDay.Readings, null, lastDay.EndFirm);
         return lastDay.Over.Count > 0 ? Standing.InDoubt : standing;
     }
 
     private static IEnumerable<Question> AboutReleases(FactsAsOf facts) => facts.All<ReleaseRecorded>().Any(r => r.Satisfied is null)
-        ? [new Question($"Does the recorded release say that the debt is satisfied? If it only gives up the claim, a new one may be recorded in time{ClaimKinds.ReleaseRecorded.At("satisfied"):aside}.")]
+        ? [new Question($"Does the recorded release say that the debt is satisfied? If it only gives up the claim, a new one may be "
+            + $"recorded in time{ClaimKinds.ReleaseRecorded.At("satisfied"):aside}.")]
         : [];
 
     // What is to be asked of the recorded claims: in which county, how the copy was served, and whether the day is right.
@@ -264,7 +277,8 @@ public static class RecordedClaim
             if (!ClaimContents.IsWhole(claim))
                 yield return ClaimContents.Ask(claim);
             if (claim.On is DayFact.Exact { Day: var day } && calendar.WhyClosed(day) is { } closed)
-                yield return new Question($"Is the day right on which the claim was recorded? {day} is closed at an office or another: {closed}.{ClaimKinds.ClaimRecorded.At("on"):aside}") { Corrects = claim };
+                yield return new Question($"Is the day right on which the claim was recorded? {day} is closed at an office or "
+                    + $"another: {closed}.{ClaimKinds.ClaimRecorded.At("on"):aside}") { Corrects = claim };
         }
 
         if (counts is not null && ServiceOfClaim.Of(facts, counts).Question is { } service)

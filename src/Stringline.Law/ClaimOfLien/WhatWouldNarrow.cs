@@ -29,9 +29,11 @@ public static class WhatWouldNarrow
         {
             var reading = completion.Open[i];
             if (reading.Firmness != Firmness.Certain && !reading.IsOwnersWord)
-                Ask($"Can «{reading.Words}» ({reading.On.Earliest}) be ruled out?", ends?.Without(i) ?? EndsOf(Without(reading, facts, completion, notices, calendar)));
+                Ask($"Can «{reading.Words}» ({reading.On.Earliest}) be ruled out?", ends?.Without(i)
+                    ?? EndsOf(Without(reading, facts, completion, notices, calendar)));
             if (!reading.On.IsExact)
-                Ask($"On which day exactly was «{reading.Words}», {reading.On}?", ends?.On(i, reading.On.Latest) ?? EndsOf(On(reading, reading.On.Latest, facts, completion, notices, calendar)));
+                Ask($"On which day exactly was «{reading.Words}», {reading.On}?", ends?.On(i, reading.On.Latest)
+                    ?? EndsOf(On(reading, reading.On.Latest, facts, completion, notices, calendar)));
         }
 
         foreach (var notice in notices)
@@ -41,13 +43,17 @@ public static class WhatWouldNarrow
             OwnersNotice[] others = [.. notices.Where(n => n != notice)];
             var without = EndsOf(LastDay.WithoutReasons(facts, CompletionDay.Of(facts, others), others, calendar));
             if (notice.Entry.Lacks is { } lacks)
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It lacks: {lacks}.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? It "
+                    + $"lacks: {lacks}.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
             else if (notice.Entry.Notice == OwnerNotice.Cessation && !notice.IsForWholeWork)
-                Ask($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only?{OwnerKinds.OwnerRecorded.At("contractOf"):aside}", without, notice.Entry);
+                Ask($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract "
+                    + $"only?{OwnerKinds.OwnerRecorded.At("contractOf"):aside}", without, notice.Entry);
             else if (!notice.IsForWholeWork)
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Only the notice itself says when that contract was complete.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Only the notice itself says when "
+                    + $"that contract was complete.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
             else if (Disputes(notice, facts, completion))
-                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Until then its day stands beside that of the file.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
+                Ask($"Is it settled that the {notice.Words} recorded {notice.Recorded} has no effect? Until then its day stands beside "
+                    + $"that of the file.{OwnerKinds.OwnerRecorded.At("heldIneffective"):aside}", without, notice.Entry);
             foreach (var question in notice.Questions)
             {
                 if (Moved(lastDay, without) is var days and > 0)
@@ -60,17 +66,24 @@ public static class WhatWouldNarrow
     }
 
     // Whether a notice says another thing than the file, so that only a court or the owner can settle which holds.
-    private static bool Disputes(OwnersNotice notice, FactsAsOf facts, CompletionReadings completion) => notice.Entry.Notice == OwnerNotice.Cessation
+    private static bool Disputes(OwnersNotice notice, FactsAsOf facts, CompletionReadings completion) =>
+        notice.Entry.Notice == OwnerNotice.Cessation
         ? notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Open
-        : completion.Open.Any(r => r.IsOwnersWord && r.Why.Facts.Contains(notice.Entry) && completion.Open.Any(o => o.Firmness == Firmness.Certain && o.On != r.On));
+        : completion.Open.Any(r => r.IsOwnersWord && r.Why.Facts.Contains(notice.Entry)
+            && completion.Open.Any(o => o.Firmness == Firmness.Certain && o.On != r.On));
 
-    private static LastDay Without(CompletionReading reading, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
+    private static LastDay Without(CompletionReading reading, FactsAsOf facts, CompletionReadings completion,
+        IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
         LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Where(r => r != reading)] }, notices, calendar);
 
-    private static LastDay On(CompletionReading reading, LocalDate day, FactsAsOf facts, CompletionReadings completion, IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
-        LastDay.WithoutReasons(facts, completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new DaySpan(day, day) } : r)] }, notices, calendar);
+    private static LastDay On(CompletionReading reading, LocalDate day, FactsAsOf facts, CompletionReadings completion,
+        IReadOnlyList<OwnersNotice> notices, OpenDays calendar) =>
+        LastDay.WithoutReasons(facts,
+            completion with { Open = [.. completion.Open.Select(r => r == reading ? r with { On = new DaySpan(day, day) } : r)] }, notices,
+                calendar);
 
-    private static BandEnds.Ends? EndsOf(LastDay lastDay) => lastDay.Earliest is { } earliest ? new BandEnds.Ends(earliest, lastDay.Readings[^1].Day) : null;
+    private static BandEnds.Ends? EndsOf(LastDay lastDay) =>
+        lastDay.Earliest is { } earliest ? new BandEnds.Ends(earliest, lastDay.Readings[^1].Day) : null;
 
     // How far the ends of the band move when the doubt is settled.
     private static int Moved(LastDay before, BandEnds.Ends? after)

@@ -8,8 +8,8 @@ public static class WhichLien
 {
     /// <summary>
     /// The lien that a claim is for. Where the file does not say it is a mechanics lien, but for a design professional hired by an owner:
-    /// before the work commenced only the lien of Civ. Code § 8302 can be meant, and while nobody knows whether it commenced either can. That work
-    /// stopped, was complete or was noticed by the owner shows that it had commenced.
+    /// before the work commenced only the lien of Civ. Code § 8302 can be meant, and while nobody knows whether it commenced either can.
+    /// That work stopped, was complete or was noticed by the owner shows that it had commenced.
     /// </summary>
     /// <returns>Null where it may be either.</returns>
     [Rule("Civ. Code § 8302(a)", Sure = Sure.OurReading)]
@@ -43,7 +43,9 @@ public static class WhichLien
         return false;
     }
 
-    /// <summary>Whether a claim is, or may be, one of a mechanics lien; a converted one has its own time, and no notice (Civ. Code § 8319).</summary>
+    /// <summary>
+    /// Whether a claim is, or may be, one of a mechanics lien; a converted one has its own time, and no notice (Civ. Code § 8319).
+    /// </summary>
     public static bool MayBeMechanics(FactsAsOf facts, ClaimRecorded claim) => Of(facts, claim) is null or LienKind.Mechanics;
 
     /// <summary>Whether a claim is, or may be, one of a design professional's lien (Civ. Code § 8302).</summary>
@@ -51,5 +53,6 @@ public static class WhichLien
 
     /// <summary>What is asked where the file does not say which lien a claim is for.</summary>
     public static Question Ask(ClaimRecorded claim) =>
-        new($"Which lien is the recorded claim for: a mechanics lien, a design professional's lien before the work commenced, or one converted from it?{ClaimKinds.ClaimRecorded.At("lien"):aside}") { Corrects = claim };
+        new($"Which lien is the recorded claim for: a mechanics lien, a design professional's lien before the work commenced, or one "
+            + $"converted from it?{ClaimKinds.ClaimRecorded.At("lien"):aside}") { Corrects = claim };
 }

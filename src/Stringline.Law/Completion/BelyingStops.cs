@@ -4,8 +4,8 @@ using Stringline.Law.Facts;
 namespace Stringline.Law.Completion;
 
 /// <summary>
-/// Finds, for each stop of labor, the first other one that tells of labor in it: labor stopped again within the idle days, or was resumed after
-/// another stop. A file may hold thousands, so none is looked for by going through all.
+/// Finds, for each stop of labor, the first other one that tells of labor in it: labor stopped again within the idle days, or was resumed
+/// after another stop. A file may hold thousands, so none is looked for by going through all.
 /// </summary>
 internal sealed class BelyingStops
 {
@@ -15,7 +15,8 @@ internal sealed class BelyingStops
     private readonly List<int> known = [];
     private readonly List<LocalDate> latestSoFar = [];
 
-    // Of the stops after which labor was resumed: the days, earliest first, and for each the first place among them and the 2^n - 1 that follow.
+    // Of the stops after which labor was resumed: the days, earliest first, and for each the first place among them and the 2^n - 1 that
+    // follow.
     private readonly LocalDate[] resumed;
     private readonly List<int[]> firstPlace = [];
 
@@ -54,11 +55,13 @@ internal sealed class BelyingStops
     /// <param name="end">The last day on which labor tells against it.</param>
     public LaborCeased? Of(int place, DaySpan last, LocalDate end)
     {
-        var found = Math.Min(StoppedAgain(place, last.Earliest, end), Resumed(all[place].Until is { } own ? LocalDate.Min(own.PlusDays(-1), end) : end, last.Earliest));
+        var found = Math.Min(StoppedAgain(place, last.Earliest, end),
+            Resumed(all[place].Until is { } own ? LocalDate.Min(own.PlusDays(-1), end) : end, last.Earliest));
         return found < all.Count ? all[found] : null;
     }
 
-    // The first that began in the stop. They stand in the order of their earliest days, so the first that may have been after its beginning tells.
+    // The first that began in the stop. They stand in the order of their earliest days, so the first that may have been after its beginning
+    // tells.
     private int StoppedAgain(int place, LocalDate after, LocalDate end)
     {
         var at = FirstAbove(latestSoFar, after);

@@ -29,7 +29,9 @@ internal static class CandidateDays
         return days.All();
     }
 
-    /// <summary>Days of completion to try against a day, such as that on which a bond was recorded: the ends, that day and the next.</summary>
+    /// <summary>
+    /// Days of completion to try against a day, such as that on which a bond was recorded: the ends, that day and the next.
+    /// </summary>
     public static LocalDate[] AroundDay(DaySpan completed, LocalDate? day)
     {
         if (completed.IsExact)

@@ -6,7 +6,8 @@ namespace Stringline.Law.Completion;
 internal static class FirmNames
 {
     // What a firm is says nothing of which it is.
-    private static readonly string[] Forms = ["INC", "INCORPORATED", "LLC", "CO", "COMPANY", "CORP", "CORPORATION", "LTD", "LIMITED", "LP", "LLP", "THE"];
+    private static readonly string[] Forms =
+        ["INC", "INCORPORATED", "LLC", "CO", "COMPANY", "CORP", "CORPORATION", "LTD", "LIMITED", "LP", "LLP", "THE"];
 
     /// <summary>Yes where they are the same but for case, marks and the form of the firm; open where they begin alike; else no.</summary>
     public static Verdict AreOne(string a, string b)

@@ -2,12 +2,15 @@ using Stringline.Law.Facts;
 
 namespace Stringline.Law.Completion;
 
-/// <summary>Whether the claimant has ceased to provide work: the file says so, its contract ended, or the whole work is complete. The one home of it.</summary>
+/// <summary>
+/// Whether the claimant has ceased to provide work: the file says so, its contract ended, or the whole work is complete. The one home of
+/// it.
+/// </summary>
 public static class HasCeased
 {
     /// <summary>
-    /// The reading under which the whole work is surely complete by the day of asking, and did not go on; null where none is. Sixty days without
-    /// labor complete it in law, but labor that is resumed afterwards may be the claimant's too.
+    /// The reading under which the whole work is surely complete by the day of asking, and did not go on; null where none is. Sixty days
+    /// without labor complete it in law, but labor that is resumed afterwards may be the claimant's too.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="completion">All readings of completion.</param>
@@ -15,7 +18,8 @@ public static class HasCeased
     {
         foreach (var reading in completion.Open)
         {
-            if (reading.Firmness == Firmness.Certain && (!reading.LaborResumed || reading.WentOnUntil is not null) && reading.OverBy <= facts.AsOf)
+            if (reading.Firmness == Firmness.Certain && (!reading.LaborResumed || reading.WentOnUntil is not null)
+                && reading.OverBy <= facts.AsOf)
                 return reading;
         }
 
@@ -31,10 +35,15 @@ public static class HasCeased
     /// <summary>Whether it has.</summary>
     /// <param name="facts">The facts.</param>
     /// <param name="completion">All readings of completion.</param>
-    public static bool Of(FactsAsOf facts, CompletionReadings completion) => End(facts) is not null || ByCompletion(facts, completion) is not null;
+    public static bool Of(FactsAsOf facts, CompletionReadings completion) =>
+        End(facts) is not null || ByCompletion(facts, completion) is not null;
 
-    /// <summary>The entry by which the claimant furnishes no more: its contract was performed, the file says that the furnishing ended, or the contract ended otherwise.</summary>
-    internal static Entry? End(FactsAsOf facts) => (Entry?)Performed(facts) ?? Last(facts.All<FurnishingEnded>()) ?? Last(facts.All<ContractEnded>());
+    /// <summary>
+    /// The entry by which the claimant furnishes no more: its contract was performed, the file says that the furnishing ended, or the
+    /// contract ended otherwise.
+    /// </summary>
+    internal static Entry? End(FactsAsOf facts) =>
+        (Entry?)Performed(facts) ?? Last(facts.All<FurnishingEnded>()) ?? Last(facts.All<ContractEnded>());
 
     private static Entry? Last(IReadOnlyList<Entry> entries) => entries.Count == 0 ? null : entries[^1];
 

@@ -52,10 +52,14 @@ public sealed record LaborStop(LaborCeased Entry, DaySpan Last, LocalDate? Resum
         return stops;
     }
 
-    /// <summary>Another stop of the file, by which there was labor within the days that complete the work; null where none says so.</summary>
+    /// <summary>
+    /// Another stop of the file, by which there was labor within the days that complete the work; null where none says so.
+    /// </summary>
     public LaborCeased? Against { get; private init; }
 
-    /// <summary>Whether every stop left the work unfinished, so that it cannot have been complete on the day on which labor stopped.</summary>
+    /// <summary>
+    /// Whether every stop left the work unfinished, so that it cannot have been complete on the day on which labor stopped.
+    /// </summary>
     public static bool AllLeftItUnfinished(IReadOnlyList<LaborStop> stops)
     {
         foreach (var stop in stops)
@@ -71,7 +75,9 @@ public sealed record LaborStop(LaborCeased Entry, DaySpan Last, LocalDate? Resum
     [Rule("Civ. Code § 8180(a)(3)")]
     public DaySpan? CompletesOn => Resumed is { } resumed && resumed <= Over.Earliest ? null : Over;
 
-    /// <summary>The sixtieth day after the claimant's own last labor in a stop that it worked in; null where labor resumed before.</summary>
+    /// <summary>
+    /// The sixtieth day after the claimant's own last labor in a stop that it worked in; null where labor resumed before.
+    /// </summary>
     [Rule("Civ. Code § 8180(a)(3)")]
     internal DaySpan? CompletesAfterOwnLabor(FactsAsOf facts)
     {
@@ -79,7 +85,8 @@ public sealed record LaborStop(LaborCeased Entry, DaySpan Last, LocalDate? Resum
         var last = Last;
         foreach (var furnished in facts.Furnished)
         {
-            if (furnished.On.Earliest <= last.LastDay(facts.Numbers, idle).Latest && !(furnished.On.Earliest >= Resumed) && DaySpan.Of(furnished.Until) is { } until)
+            if (furnished.On.Earliest <= last.LastDay(facts.Numbers, idle).Latest && !(furnished.On.Earliest >= Resumed)
+                && DaySpan.Of(furnished.Until) is { } until)
                 last = DaySpan.Later(last, until);
         }
 

@@ -43,7 +43,9 @@ public sealed class OwnersNotice
     /// <summary>What would settle whether it shortens this claimant's time; empty where nothing is open.</summary>
     internal IReadOnlyList<Question> Questions => counted.Questions;
 
-    /// <summary>The owner's notices of the file, earliest first. A notice of acceptance is one of public work alone (Civ. Code § 9356(a)).</summary>
+    /// <summary>
+    /// The owner's notices of the file, earliest first. A notice of acceptance is one of public work alone (Civ. Code § 9356(a)).
+    /// </summary>
     public static IReadOnlyList<OwnersNotice> Of(FactsAsOf facts, OpenDays calendar)
     {
         var entries = facts.All<OwnerRecorded>();
@@ -64,7 +66,10 @@ public sealed class OwnersNotice
     /// <summary>Whether it is for the whole work, and not for one of several direct contracts only (Civ. Code § 8186).</summary>
     public bool IsForWholeWork => Entry.ContractOf is null;
 
-    /// <summary>Whether, though it names one contract, it may be for the whole work: where that contract may be the only one, § 8186 does not speak of it.</summary>
+    /// <summary>
+    /// Whether, though it names one contract, it may be for the whole work: where that contract may be the only one, § 8186 does not speak
+    /// of it.
+    /// </summary>
     internal bool MayBeForWholeWork => !IsForWholeWork && facts.Job.Work.SeveralDirectContracts != true;
 
     /// <summary>
@@ -83,9 +88,13 @@ public sealed class OwnersNotice
     };
 
     /// <summary>Why it is passed over where it has no form: for the remedies that ask nothing else of it.</summary>
-    internal Reason PassedOver(string section) => Reason.NotApplied(section, $"It is settled that the {Words} recorded {Recorded} has no effect.", Entry);
+    internal Reason PassedOver(string section) =>
+        Reason.NotApplied(section, $"It is settled that the {Words} recorded {Recorded} has no effect.", Entry);
 
-    /// <summary>The completion in time after which it is recorded: that of the whole work, or of the one contract, which only the notice itself states.</summary>
+    /// <summary>
+    /// The completion in time after which it is recorded: that of the whole work, or of the one contract, which only the notice itself
+    /// states.
+    /// </summary>
     internal LocalDate CompletionToServe(LocalDate wholeCompleted) => IsForWholeWork ? wholeCompleted : Entry.States ?? wholeCompleted;
 
     /// <summary>In words.</summary>
@@ -108,8 +117,8 @@ public sealed class OwnersNotice
         completed <= recorded && recorded <= LatestToRecord(facts, completed, calendar);
 
     /// <summary>
-    /// The same, with how sure it is: the courts' list carries the fifteenth day (Code Civ. Proc. § 12a) of every act that a law provides for; where only
-    /// the State's list carries it on (Civ. Code §§ 7, 10), a court may say that the notice came too late.
+    /// The same, with how sure it is: the courts' list carries the fifteenth day (Code Civ. Proc. § 12a) of every act that a law provides
+    /// for; where only the State's list carries it on (Civ. Code §§ 7, 10), a court may say that the notice came too late.
     /// </summary>
     [Rule("Civ. Code § 8182(a)")]
     [Rule("Civ. Code § 10", Sure = Sure.OurReading)]
@@ -169,7 +178,9 @@ public sealed class OwnersNotice
         // Civ. Code § 8186 knows a notice of completion of one contract only; the owner will say that the paper is good for the whole.
         if (!IsForWholeWork && stopped != Verdict.No)
         {
-            why = Reason.Of("Civ. Code § 8186", $"The notice of cessation names one direct contract. The section knows no notice of cessation for one contract, and Civ. Code § 8188 speaks of labor on the work as a whole; the owner may say that it is good for the whole, so plan on it.", [Entry], reason);
+            why = Reason.Of("Civ. Code § 8186", $"The notice of cessation names one direct contract. The section knows no notice of "
+                + $"cessation for one contract, and Civ. Code § 8188 speaks of labor on the work as a whole; the owner may say that it is "
+                + $"good for the whole, so plan on it.", [Entry], reason);
             return Verdict.Open;
         }
 
@@ -192,40 +203,55 @@ public sealed class OwnersNotice
                 continue;
             if (stop.Against is { } other)
             {
-                belied ??= (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but another entry tells of labor afterwards.", [Entry, stop.Entry, other]));
+                belied ??= (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but another entry tells of labor "
+                    + $"afterwards.", [Entry, stop.Entry, other]));
                 continue;
             }
 
             if (Recorded.Latest < needed.Earliest)
-                return belied ?? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation was recorded {Recorded}, before {idle} without labor since {stop.Last} had run: no effect.", Entry, stop.Entry));
+                return belied
+                    ?? (Verdict.No, Reason.NotApplied(Section,
+                        $"The notice of cessation was recorded {Recorded}, before {idle} without labor since {stop.Last} had run: no "
+                            + $"effect.", Entry, stop.Entry));
             if (stop.OwnLaborBy(facts, Recorded.Latest) is { } own)
-                return (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but the claimant's own work afterwards, before the notice of cessation was recorded {Recorded}, speaks against it.", [Entry, stop.Entry, own]));
+                return (Verdict.Open, Reason.Of(Section, $"Labor is said to have stopped {stop.Last}, but the claimant's own work "
+                    + $"afterwards, before the notice of cessation was recorded {Recorded}, speaks against it.", [Entry, stop.Entry, own]));
             return Recorded.Earliest > needed.Latest && !(stop.Resumed <= Recorded.Latest)
-                ? (Verdict.Yes, Reason.Of(Section, $"Labor had stopped on {stop.Last}, at least {idle} before the notice of cessation was recorded, and was still stopped.", [Entry, stop.Entry]))
-                : (Verdict.Open, Reason.Of(Section, $"Labor stopped {stop.Last}; whether {idle} had run before the notice of cessation was recorded {Recorded}, and labor was still stopped, is open.", [Entry, stop.Entry]));
+                ? (Verdict.Yes, Reason.Of(Section, $"Labor had stopped on {stop.Last}, at least {idle} before the notice of cessation was "
+                    + $"recorded, and was still stopped.", [Entry, stop.Entry]))
+                : (Verdict.Open, Reason.Of(Section, $"Labor stopped {stop.Last}; whether {idle} had run before the notice of cessation was "
+                    + $"recorded {Recorded}, and labor was still stopped, is open.", [Entry, stop.Entry]));
         }
 
         var days = facts.Numbers.On(LaborStop.ToRecordCessation(facts), Entry.States ?? Recorded.Earliest);
         if (stops.Count > 0)
-            return belied ?? (Verdict.No, Reason.NotApplied(Section, $"Labor had resumed before the notice of cessation was recorded, or before {days} had run: no effect.", Entry));
+            return belied
+                ?? (Verdict.No, Reason.NotApplied(Section,
+                    $"Labor had resumed before the notice of cessation was recorded, or before {days} had run: no effect.", Entry));
         return RefutesItself
-            ? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation itself says that labor ceased on {Entry.States!.Value}, less than {days} before it was recorded: no effect.", Entry))
-            : (Verdict.Open, Reason.Of(Section, $"The file does not show when labor stopped, so whether the notice of cessation takes effect is open.", [Entry]));
+            ? (Verdict.No, Reason.NotApplied(Section, $"The notice of cessation itself says that labor ceased "
+                + $"on {Entry.States!.Value}, less than {days} before it was recorded: no effect.", Entry))
+            : (Verdict.Open, Reason.Of(Section, $"The file does not show when labor stopped, so whether the notice of cessation takes "
+                + $"effect is open.", [Entry]));
     }
 
     // What a notice of cessation says of itself: that labor ceased on a day too few days before it was recorded.
-    private bool RefutesItself => Entry.States is { } states && Recorded.Latest < facts.Numbers.LastDay(LaborStop.ToRecordCessation(facts), states);
+    private bool RefutesItself =>
+        Entry.States is { } states && Recorded.Latest < facts.Numbers.LastDay(LaborStop.ToRecordCessation(facts), states);
 
     /// <summary>
-    /// A signed and verified notice is the owner's side of a question of fact. Where the file says otherwise, and the notice by its own word is good
-    /// or its word is not entered, both stand until a court has held, or the owner has granted, that it has no effect.
+    /// A signed and verified notice is the owner's side of a question of fact. Where the file says otherwise, and the notice by its own
+    /// word is good or its word is not entered, both stand until a court has held, or the owner has granted, that it has no effect.
     /// </summary>
     [Rule("Civ. Code § 8188(a)", Sure = Sure.OurReading)]
-    private (Verdict Verdict, Reason Why) ByItsOwnWord((Verdict Verdict, Reason Why) byTheFile) => byTheFile.Verdict != Verdict.No || RefutesItself
+    private (Verdict Verdict, Reason Why) ByItsOwnWord((Verdict Verdict, Reason Why) byTheFile) =>
+        byTheFile.Verdict != Verdict.No || RefutesItself
         ? byTheFile
         : (Verdict.Open, Entry.States is { } states
-            ? Reason.Of("Civ. Code § 8188(a)", $"The notice of cessation says that labor ceased on {states}; by that day it is good, by the file it is not. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why)
-            : Reason.Of("Civ. Code § 8188(a)", $"The file does not say on which day, by the notice of cessation, labor ceased; by the file it is not good. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why));
+            ? Reason.Of("Civ. Code § 8188(a)", $"The notice of cessation says that labor ceased on {states}; by that day it is good, by "
+                + $"the file it is not. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why)
+            : Reason.Of("Civ. Code § 8188(a)", $"The file does not say on which day, by the notice of cessation, labor ceased; by the file "
+                + $"it is not good. The notice is itself the dispute: plan on the shorter time.", [Entry], byTheFile.Why));
 
     private (Verdict Verdict, Reason Why) ApplyFormDefects((Verdict Verdict, Reason Why) reach)
     {
@@ -236,8 +262,13 @@ public sealed class OwnersNotice
         return HasForm switch
         {
             Verdict.Yes => reach,
-            Verdict.No => (Verdict.No, Reason.NotApplied(section, $"A court has held, or the owner has granted, that the {Words} has no effect.{lacks}", Entry)),
-            Verdict.Open => (Verdict.Open, Reason.Of(section, $"A {Words} that is not as the Code asks has no effect (Howell v. Gunderson (1967) 250 Cal.App.2d Supp. 961).{lacks} The owner may say that it will do all the same, so plan on the shorter time.", [Entry], reach.Why)),
+            Verdict.No =>
+                (Verdict.No, Reason.NotApplied(section,
+                    $"A court has held, or the owner has granted, that the {Words} has no effect.{lacks}", Entry)),
+            Verdict.Open =>
+                (Verdict.Open, Reason.Of(section, $"A {Words} that is not as the Code asks has no effect (Howell v. Gunderson (1967) 250 "
+                    + $"Cal.App.2d Supp. 961).{lacks} The owner may say that it will do all the same, so plan on the shorter "
+                    + $"time.", [Entry], reach.Why)),
             _ => throw new InvalidOperationException($"No such verdict: {HasForm}."),
         };
     }

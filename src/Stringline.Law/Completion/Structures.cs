@@ -5,8 +5,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Completion;
 
 /// <summary>
-/// A work that consists of two or more separate residential structures: each is a work of its own, and its completion is taken separately for the time to
-/// record a claim on it (Civ. Code § 8448). A structure of many condominiums is one.
+/// A work that consists of two or more separate residential structures: each is a work of its own, and its completion is taken separately
+/// for the time to record a claim on it (Civ. Code § 8448). A structure of many condominiums is one.
 /// </summary>
 internal static class Structures
 {
@@ -29,13 +29,14 @@ internal static class Structures
     /// <summary>A reading of completion, told of the structure that it is of; which one that is may not be known.</summary>
     public static CompletionReading OfOne(CompletionReading reading, Completed entry, Work work) => reading with
     {
-        Words = Words(work, entry.Structure) is { } structure ? (Sentence)$"{reading.Words} of {structure}" : $"{reading.Words} of one of several structures",
+        Words = Words(work, entry.Structure) is { } structure
+            ? (Sentence)$"{reading.Words} of {structure}" : $"{reading.Words} of one of several structures",
         Structure = entry.Structure ?? $"completed {DaySpan.Of(entry.On)}",
     };
 
     /// <summary>
-    /// Drops the completion of structures into which the claimant furnished nothing, where the file says of everything furnished into which it went:
-    /// material counts for the structure in which it was used.
+    /// Drops the completion of structures into which the claimant furnished nothing, where the file says of everything furnished into which
+    /// it went: material counts for the structure in which it was used.
     /// </summary>
     [Rule("Civ. Code § 8448(b)(2)")]
     public static void DropOthers(FactsAsOf facts, List<CompletionReading> readings, List<Reason> ruledOut)
@@ -58,7 +59,10 @@ internal static class Structures
             if (reading.Why.Facts is not [Completed { Structure: { } of }, ..] || into.Contains(of))
                 continue;
             removed.Add(reading);
-            ruledOut.Add(Reason.NotApplied("Civ. Code § 8448(b)(2)", $"Nothing that the claimant furnished went into {Words(facts.Job.Work, of)}: its completion on {reading.On} starts no time for this claimant.", [.. reading.Why.Facts]));
+            ruledOut.Add(
+                Reason.NotApplied("Civ. Code § 8448(b)(2)",
+                    $"Nothing that the claimant furnished went into {Words(facts.Job.Work, of)}: its completion on {reading.On} starts no "
+                        + $"time for this claimant.", [.. reading.Why.Facts]));
         }
 
         if (removed.Count > 0)

@@ -46,7 +46,8 @@ public static class CaliforniaHolidays
             Sure.OurReading, "The bill of March 2026 that renames it was not read; the day is taken to stand, and to stand on both lists."),
         new("genocide-remembrance", "Genocide Remembrance Day", new YearlyDay.Fixed(4, 24), 2023, null, HolidayLists.State,
             "Gov. Code § 6700(a); excepted by Code Civ. Proc. § 135", Sure.Read, "The number of the bill of 2022 is from memory."),
-        new("memorial", "Memorial Day", new YearlyDay.Last(IsoDayOfWeek.Monday, 5), null, null, Both, BothSections, Sure.Read, OlderThanTable),
+        new("memorial", "Memorial Day", new YearlyDay.Last(IsoDayOfWeek.Monday, 5), null, null, Both, BothSections, Sure.Read,
+            OlderThanTable),
         new("juneteenth", "Juneteenth", new YearlyDay.Fixed(6, 19), 2023, null, Both,
             BothSections + " (Stats. 2022 ch. 753)", Sure.Read),
         new("independence", "Independence Day", new YearlyDay.Fixed(7, 4), null, null, Both, BothSections, Sure.Read, OlderThanTable),
@@ -88,7 +89,9 @@ public static class CaliforniaHolidays
             "Whether the section was amended to move these two was not read. They are taken to move: no one then plans on that Monday."),
     ];
 
-    /// <summary>The holidays that fall in a year, and the days on which they are observed, which for 1 January can be in the year before.</summary>
+    /// <summary>
+    /// The holidays that fall in a year, and the days on which they are observed, which for 1 January can be in the year before.
+    /// </summary>
     /// <param name="year">The year in which the holiday itself falls.</param>
     public static IEnumerable<Holiday> FallingIn(int year)
     {

@@ -4,7 +4,8 @@ namespace Stringline.Law.Counting;
 /// <param name="Id">The holiday's stable id; versions of one holiday share it.</param>
 /// <param name="Name">What to call it.</param>
 /// <param name="Day">How its day is found.</param>
-/// <param name="From">First year of this version; null where it is older than the table's first sure year (<see cref="CaliforniaHolidays.SureFrom"/>).</param>
+/// <param name="From">First year of this version; null where it is older than the table's first sure year
+/// (<see cref="CaliforniaHolidays.SureFrom"/>).</param>
 /// <param name="Until">Last year of this version, included; null while it is in force.</param>
 /// <param name="Lists">The lists on which it stands.</param>
 /// <param name="Section">The section and the bill or version that sets it.</param>

@@ -6,8 +6,9 @@ namespace Stringline.Law.Counting;
 /// </summary>
 /// <remarks>
 /// Immutable; any number of threads may ask one instance. The years <see cref="FirstYear"/> to <see cref="LastYear"/> are
-/// answered from tables made when a year is first asked for, other years are worked out each time; the answers are the same. The days of the moon are known
-/// through <see cref="MoonDays.KnownThrough"/> and the rows are meant for <see cref="CaliforniaHolidays.SureFrom"/> and after.
+/// answered from tables made when a year is first asked for, other years are worked out each time; the answers are the same. The days of
+/// the moon are known through <see cref="MoonDays.KnownThrough"/> and the rows are meant for <see cref="CaliforniaHolidays.SureFrom"/> and
+/// after.
 /// </remarks>
 public sealed class OpenDays
 {
@@ -50,7 +51,8 @@ public sealed class OpenDays
                 continue;
             var day = Iso(row.Day);
             if (!closings.TryAdd(Packed(day), row))
-                throw new ArgumentException($"{county} County has two closing rows for {LawText.Day(day)}: \"{closings[Packed(day)].Why}\" and \"{row.Why}\". Keep one.", nameof(rows));
+                throw new ArgumentException($"{county} County has two closing rows "
+                    + $"for {LawText.Day(day)}: \"{closings[Packed(day)].Why}\" and \"{row.Why}\". Keep one.", nameof(rows));
         }
 
         return new OpenDays(county, closings);
@@ -67,10 +69,16 @@ public sealed class OpenDays
     /// <summary>Whether the day is open on every list: not a Saturday or Sunday and no holiday of State, courts or county.</summary>
     public bool IsOpen(LocalDate day) => ListsOn(day) == HolidayLists.None;
 
-    /// <summary>Whether the courts' list closes the day: Saturdays, Sundays, judicial holidays and the days on which they are observed (Code Civ. Proc. §§ 12a(a), 135; rule 1.11).</summary>
+    /// <summary>
+    /// Whether the courts' list closes the day: Saturdays, Sundays, judicial holidays and the days on which they are observed (Code Civ.
+    /// Proc. §§ 12a(a), 135; rule 1.11).
+    /// </summary>
     public bool IsCourtHoliday(LocalDate day) => (ListsOn(day) & HolidayLists.Courts) != 0;
 
-    /// <summary>Whether the State's list closes the day: Sundays and full-day State holidays, as moved off Sundays (Gov. Code §§ 6700, 6701). A Saturday as such is not on it (Civ. Code §§ 7, 9).</summary>
+    /// <summary>
+    /// Whether the State's list closes the day: Sundays and full-day State holidays, as moved off Sundays (Gov. Code §§ 6700, 6701). A
+    /// Saturday as such is not on it (Civ. Code §§ 7, 9).
+    /// </summary>
     public bool IsStateHoliday(LocalDate day) => (ListsOn(day) & HolidayLists.State) != 0;
 
     /// <summary>Why the day is closed on some list, in words; null when it is open on every list.</summary>
@@ -83,7 +91,8 @@ public sealed class OpenDays
         if (CaliforniaHolidays.Weekend(day) != HolidayLists.None)
             why.Add(day.DayOfWeek == IsoDayOfWeek.Saturday ? "Saturday" : "Sunday");
         foreach (var holiday in CaliforniaHolidays.On(day).GroupBy(kept => kept.Rule))
-            why.Add(InWords(holiday.Key, holiday.Aggregate(HolidayLists.None, (lists, kept) => lists | kept.Lists), holiday.All(kept => kept.Observance is not null)));
+            why.Add(InWords(holiday.Key, holiday.Aggregate(HolidayLists.None, (lists, kept) => lists | kept.Lists),
+                holiday.All(kept => kept.Observance is not null)));
         if (closings is not null && closings.TryGetValue(Packed(day), out var closing))
             why.Add($"{County} County closed: {closing.Why}{Doubt(closing.Sure)}");
         return string.Join("; ", why);
@@ -97,8 +106,12 @@ public sealed class OpenDays
         return day;
     }
 
-    /// <summary>The day to which a last day rolls under Code Civ. Proc. §§ 12a and 12b: past Saturdays, Sundays, court holidays and the county's closing days. An argument only.</summary>
-    /// <remarks>It never goes past a day that is a holiday on the State's list alone. Example: Saturday 4 July 2026 rolls to Monday 6 July; Columbus Day, Monday 12 October 2026, does not roll.</remarks>
+    /// <summary>
+    /// The day to which a last day rolls under Code Civ. Proc. §§ 12a and 12b: past Saturdays, Sundays, court holidays and the county's
+    /// closing days. An argument only.
+    /// </summary>
+    /// <remarks>It never goes past a day that is a holiday on the State's list alone. Example: Saturday 4 July 2026 rolls to Monday 6 July;
+    /// Columbus Day, Monday 12 October 2026, does not roll.</remarks>
     public LocalDate RollForward(LocalDate day)
     {
         while ((ListsOn(day) & (HolidayLists.Courts | HolidayLists.County)) != 0)
@@ -119,7 +132,9 @@ public sealed class OpenDays
         return day;
     }
 
-    /// <summary>The day to which a last day rolls if only days that both the courts' list and the State's list close are passed over.</summary>
+    /// <summary>
+    /// The day to which a last day rolls if only days that both the courts' list and the State's list close are passed over.
+    /// </summary>
     /// <remarks>
     /// Code Civ. Proc. §§ 12a, 135 and Civ. Code §§ 7, 10 then agree, as on a Sunday or on Labor Day; a Saturday and Columbus Day are
     /// each on one list alone and end the roll. Example: Sunday 1 March 2026 rolls to Monday 2 March.

@@ -26,7 +26,10 @@ public static class TimeLimit
         return trigger.PlusDays(days);
     }
 
-    /// <summary>The first day of a span that reaches back some days before a day (Civ. Code §§ 8204, 9304). Never rolled: nothing is to be done on it.</summary>
+    /// <summary>
+    /// The first day of a span that reaches back some days before a day (Civ. Code §§ 8204, 9304). Never rolled: nothing is to be done on
+    /// it.
+    /// </summary>
     /// <param name="day">The day from which it reaches back, such as the day a preliminary notice is given.</param>
     /// <param name="days">Days, at least 1.</param>
     /// <returns>The earliest day reached. Example: a notice of 31 July 2026 reaches back 20 days to 11 July 2026.</returns>
@@ -37,7 +40,9 @@ public static class TimeLimit
         return day.PlusDays(-days);
     }
 
-    /// <summary>The first day on which something may be done that the law allows only after some days (Civ. Code § 9502(a)). Not rolled.</summary>
+    /// <summary>
+    /// The first day on which something may be done that the law allows only after some days (Civ. Code § 9502(a)). Not rolled.
+    /// </summary>
     /// <param name="trigger">The day from which the law counts; not counted itself.</param>
     /// <param name="days">Days that must have passed in full, at least 1.</param>
     /// <returns>The day after the period's last day. Example: after 10 days from 15 June 2026 is 26 June 2026 at the earliest.</returns>
@@ -48,7 +53,8 @@ public static class TimeLimit
     /// <remarks>That a missing day gives the month's last day is common practice, from memory.</remarks>
     /// <param name="trigger">The day from which the law counts.</param>
     /// <param name="months">Months, at least 1.</param>
-    /// <returns>The same day of a later month, or that month's last day. Example: 6 months from 31 August 2025 end on 28 February 2026.</returns>
+    /// <returns>The same day of a later month, or that month's last day. Example: 6 months from 31 August 2025 end on 28 February
+    /// 2026.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Fewer months than 1.</exception>
     public static LocalDate AddMonths(LocalDate trigger, int months)
     {
@@ -59,7 +65,8 @@ public static class TimeLimit
     /// <summary>The last day of a period of years (Gov. Code § 6803: 365 days, 29 February counted with the day before it).</summary>
     /// <param name="trigger">The day from which the law counts.</param>
     /// <param name="years">Years, at least 1.</param>
-    /// <returns>The same day of a later year; 28 February where that year has no 29th. Example: 1 year from 29 February 2024 ends on 28 February 2025.</returns>
+    /// <returns>The same day of a later year; 28 February where that year has no 29th. Example: 1 year from 29 February 2024 ends on 28
+    /// February 2025.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Fewer years than 1.</exception>
     public static LocalDate AddYears(LocalDate trigger, int years)
     {
@@ -67,14 +74,21 @@ public static class TimeLimit
         return trigger.PlusYears(years);
     }
 
-    /// <summary>The last day of six months on the reading that ends first: calendar months (Gov. Code § 6804) or 182 days (Gov. Code § 6803; Davis v. Thayer (1980) 113 Cal.App.3d 892). For the claimant's own last day.</summary>
+    /// <summary>
+    /// The last day of six months on the reading that ends first: calendar months (Gov. Code § 6804) or 182 days (Gov. Code § 6803; Davis
+    /// v. Thayer (1980) 113 Cal.App.3d 892). For the claimant's own last day.
+    /// </summary>
     /// <param name="trigger">The day from which the law counts.</param>
     /// <returns>The earlier day. Example: from 31 March 2026, 29 September 2026 (182 days) and not 30 September.</returns>
     public static LocalDate SixMonthsAtTheEarliest(LocalDate trigger) =>
         LocalDate.Min(AddMonths(trigger, 6), LastDay(trigger, HalfYearInDays));
 
-    /// <summary>The last day of six months on the reading that ends last (Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601: the longer of six calendar months and 182 days). For the other side's last day.</summary>
-    /// <remarks>The half year of Gov. Code § 6803 counts 28 and 29 February as one, so across a leap day it is 183 days long; that reading is among those compared.</remarks>
+    /// <summary>
+    /// The last day of six months on the reading that ends last (Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601: the longer of
+    /// six calendar months and 182 days). For the other side's last day.
+    /// </summary>
+    /// <remarks>The half year of Gov. Code § 6803 counts 28 and 29 February as one, so across a leap day it is 183 days long; that reading
+    /// is among those compared.</remarks>
     /// <param name="trigger">The day from which the law counts.</param>
     /// <returns>The later day. Examples: from 31 March 2026, 30 September 2026; from 31 August 2025, 1 March 2026 (182 days).</returns>
     public static LocalDate SixMonthsAtTheLatest(LocalDate trigger) =>

@@ -56,7 +56,8 @@ public static class Conversion
         var standing = Deadline.StandingOf(facts.AsOf, readings, says == Verdict.Yes ? DaySpan.Of(converted!.On) : null);
         if (standing == Standing.Kept && !ClaimContents.IsWhole(converted!))
             standing = Standing.InDoubt;
-        if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, DaySpan.Of(converted!.On)) != Standing.Lost) || (ended.Sure == Verdict.Open && standing != Standing.Lost))
+        if ((says == Verdict.Open && Deadline.StandingOf(facts.AsOf, readings, DaySpan.Of(converted!.On)) != Standing.Lost)
+            || (ended.Sure == Verdict.Open && standing != Standing.Lost))
             standing = Standing.InDoubt;
         leftUnpaid = fee.IsUnknown ? null : unpaid;
         return new Outcome(Deadline.Of(standing, readings, calendar), new Words(
@@ -64,19 +65,24 @@ public static class Conversion
             () => says == Verdict.Open ? [WhichLien.Ask(converted!)] : []));
     }
 
-    private static List<Reason> Why(ClaimSuit ended, NumberRow days, LocalDate commenced, decimal unpaid, ClaimRecorded? converted, Verdict says)
+    private static List<Reason> Why(ClaimSuit ended, NumberRow days, LocalDate commenced, decimal unpaid, ClaimRecorded? converted,
+        Verdict says)
     {
         List<Reason> why =
         [
-            Reason.Of(Section, $"The design lien recorded {ended.Recorded} ended when work commenced on {commenced}; for what is unpaid of it, {unpaid}, a mechanics lien may be recorded within {days} that says that it is a converted design professional lien. No preliminary notice is needed; it is effective from its own recording.", [ended.Claim]),
+            Reason.Of(Section, $"The design lien recorded {ended.Recorded} ended when work commenced on {commenced}; for what is unpaid of "
+                + $"it, {unpaid}, a mechanics lien may be recorded within {days} that says that it is a converted design professional "
+                + $"lien. No preliminary notice is needed; it is effective from its own recording.", [ended.Claim]),
         ];
         if (ended.Action is { } action)
-            why.Add(Reason.Of("Civ. Code § 8306(b)(1)", $"The action filed {DaySpan.Of(action.On)} is on the lien that has ended: bring the converted claim into it.", [action]));
+            why.Add(Reason.Of("Civ. Code § 8306(b)(1)", $"The action filed {DaySpan.Of(action.On)} is on the lien that has ended: bring "
+                + $"the converted claim into it.", [action]));
         if (converted is not null)
         {
             why.Add(says == Verdict.Yes
                 ? Reason.Of("Civ. Code § 8319(a)(4)", $"Converted claim recorded {DaySpan.Of(converted.On)}.", [converted])
-                : Reason.Of("Civ. Code § 8319(a)(4)", $"A claim was recorded {DaySpan.Of(converted.On)}; it converts the design lien only if it says that it is a converted design professional lien.", [converted]));
+                : Reason.Of("Civ. Code § 8319(a)(4)", $"A claim was recorded {DaySpan.Of(converted.On)}; it converts the design lien only "
+                    + $"if it says that it is a converted design professional lien.", [converted]));
             if (ClaimContents.Why(converted) is { } lacking)
                 why.Add(lacking);
         }
@@ -90,7 +96,8 @@ public static class Conversion
         (ClaimSuit Suit, Verdict Sure)? best = null;
         foreach (var claim in facts.All<ClaimRecorded>())
         {
-            if (!WhichLien.MayBeDesign(facts, claim) || !(claim.On.Latest < commenced) || ClaimSuit.Of(facts, claim, Number.SueOnDesignLien, facts.All<ClaimRecorded>(), calendar) is not { } suit)
+            if (!WhichLien.MayBeDesign(facts, claim) || !(claim.On.Latest < commenced)
+                || ClaimSuit.Of(facts, claim, Number.SueOnDesignLien, facts.All<ClaimRecorded>(), calendar) is not { } suit)
                 continue;
             var released = DesignLienRelease.IsReleased(facts, claim);
             var sure = released == Verdict.Yes ? Verdict.No : IsAlive(suit, commenced);
@@ -110,8 +117,8 @@ public static class Conversion
         : commenced <= suit.LastEnd || (suit.Action is not null && suit.Standing == Standing.InDoubt) ? Verdict.Open
         : Verdict.No;
 
-    // A claim recorded since the work commenced: one that says that it is converted, a whole one before one that lacks something; else one that does not
-    // say what it is.
+    // A claim recorded since the work commenced: one that says that it is converted, a whole one before one that lacks something; else one
+    // that does not say what it is.
     private static (ClaimRecorded? Claim, Verdict Says) Recorded(FactsAsOf facts, LocalDate commenced)
     {
         (ClaimRecorded? Claim, Verdict Says) found = (null, Verdict.No);
@@ -145,8 +152,11 @@ public static class Conversion
             new Words(
             () =>
             [
-                Reason.Of("Civ. Code § 8319(a)(4)", $"A converted lien is enforced as a mechanics lien, but for the preliminary notice.", [suits.Leading!.Claim]),
-                .. conversion is null ? [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no design lien that commencement ended, unpaid: what this claim converts is open.")] : Array.Empty<Reason>(),
+                Reason.Of("Civ. Code § 8319(a)(4)", $"A converted lien is enforced as a mechanics lien, but for the preliminary notice.",
+                    [suits.Leading!.Claim]),
+                .. conversion is null
+                    ? [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no design lien that commencement ended, unpaid: what this "
+                        + $"claim converts is open.")] : Array.Empty<Reason>(),
                 .. WhyAction.Of(facts, suits, standing, calendar),
             ],
             () => WhyAction.Ask(facts, suits, standing, calendar)));
@@ -158,23 +168,33 @@ public static class Conversion
     /// <param name="Why">The reasons.</param>
     internal readonly record struct Converting(Standing Standing, decimal? Unpaid, IReadOnlyList<Reason> Why);
 
-    /// <summary>What stands in the way of recording a converted claim; empty where nothing does. No preliminary notice is asked, nor any other condition of the mechanics lien.</summary>
+    /// <summary>
+    /// What stands in the way of recording a converted claim; empty where nothing does. No preliminary notice is asked, nor any other
+    /// condition of the mechanics lien.
+    /// </summary>
     [Rule("Civ. Code § 8319(a)(4)")]
     internal static IReadOnlyList<Reason> Obstacles(NumberTable numbers, LocalDate commenced, Converting? found)
     {
         if (found is not { } conversion)
-            return [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no unpaid design lien that the commencement of the work has ended.")];
+            return [Reason.Of("Civ. Code § 8319(a)(1)", $"The file shows no unpaid design lien that the commencement of the work has "
+                + $"ended.")];
         return conversion.Standing switch
         {
-            Standing.Lost => [Reason.Of("Civ. Code § 8319(a)(3)", $"The {numbers.On(Number.ConvertDesignLien, commenced)} after commencement are over.", [.. conversion.Why])],
+            Standing.Lost =>
+                [Reason.Of("Civ. Code § 8319(a)(3)", $"The {numbers.On(Number.ConvertDesignLien, commenced)} after commencement are over.",
+                    [.. conversion.Why])],
             Standing.Kept => [Reason.Of("Civ. Code § 8319", $"The converted claim is recorded.", [.. conversion.Why])],
-            _ => conversion.Unpaid is null ? [Reason.Of("Civ. Code § 8319(a)(3)", $"What is unpaid of the design lien is not in the file: enter it{WorkKinds.Furnished.At("amount"):aside}.")] : [],
+            _ => conversion.Unpaid is null
+                ? [Reason.Of("Civ. Code § 8319(a)(3)",
+                    $"What is unpaid of the design lien is not in the file: enter it{WorkKinds.Furnished.At("amount"):aside}.")] : [],
         };
     }
 
     /// <summary>The right to a mechanics lien with a converted claim beside it: no worse than that claim, which stands by itself.</summary>
     internal static Outcome WithConverted(Outcome right, Standing? converted) =>
         right.Standing == Standing.Lost && converted is Standing.Open or Standing.Kept or Standing.InDoubt
-            ? right.Limited(converted.Value, [Reason.Of("Civ. Code § 8319(a)(4)", $"The converted design professional lien stands by itself and needs no preliminary notice; for other work the mechanics lien is lost.", [.. right.Why])])
+            ? right.Limited(converted.Value,
+                [Reason.Of("Civ. Code § 8319(a)(4)", $"The converted design professional lien stands by itself and needs no preliminary "
+                    + $"notice; for other work the mechanics lien is lost.", [.. right.Why])])
             : right;
 }

@@ -6,14 +6,16 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.DesignLien;
 
-/// <summary>The notice to the landowner of demand, default and amount, some days before the claim is recorded (Civ. Code § 8304(c)).</summary>
+/// <summary>
+/// The notice to the landowner of demand, default and amount, some days before the claim is recorded (Civ. Code § 8304(c)).
+/// </summary>
 internal static class DefaultNotice
 {
     private const string Section = "Civ. Code § 8304(c)";
 
     /// <summary>
-    /// Whether a demand for payment is that notice for a claim of an amount: given to the landowner, stating that a default has occurred and
-    /// its amount. A bill is none; one for less covers no more than it states.
+    /// Whether a demand for payment is that notice for a claim of an amount: given to the landowner, stating that a default has occurred
+    /// and its amount. A bill is none; one for less covers no more than it states.
     /// </summary>
     [Rule("Civ. Code § 8304(c)")]
     public static Verdict Covers(FactsAsOf facts, PaymentDemanded asked, decimal amount)
@@ -81,16 +83,24 @@ internal static class DefaultNotice
         {
             Id = "design-lien.first-day",
             Title = "Design professional's lien: first day to record",
-            Standing = verdict == Verdict.No || facts.AsOf < first.Latest ? Standing.NotYet : verdict == Verdict.Yes ? Standing.Open : Standing.InDoubt,
+            Standing = verdict == Verdict.No || facts.AsOf < first.Latest
+                ? Standing.NotYet : verdict == Verdict.Yes ? Standing.Open : Standing.InDoubt,
             Readings = readings,
             Band = readings.Length == 0 ? null : Deadline.BandOver(readings),
             Explain = () =>
             [
                 verdict switch
                 {
-                    Verdict.Yes => Reason.Of(Section, $"Notice of the demand, the default and the amount was given {on}, and must precede recording by at least {days}.", [asked]),
-                    Verdict.Open => Reason.Of(Section, $"{asked.Amount} was demanded {on}. A claim for {fee.Demand} needs a notice to the landowner that demands payment, says that a default has occurred and states its amount, at least {days} before recording: a bill is none, and one for less covers no more.", [asked]),
-                    Verdict.No => Reason.NotApplied(Section, $"The demand of {on} is no notice of default to the landowner and does not count: give one, at least {days} before recording.", asked),
+                    Verdict.Yes =>
+                        Reason.Of(Section, $"Notice of the demand, the default and the amount was given {on}, and must precede recording "
+                            + $"by at least {days}.", [asked]),
+                    Verdict.Open =>
+                        Reason.Of(Section, $"{asked.Amount} was demanded {on}. A claim for {fee.Demand} needs a notice to the landowner "
+                            + $"that demands payment, says that a default has occurred and states its amount, at "
+                            + $"least {days} before recording: a bill is none, and one for less covers no more.", [asked]),
+                    Verdict.No =>
+                        Reason.NotApplied(Section, $"The demand of {on} is no notice of default to the landowner and does not count: give "
+                            + $"one, at least {days} before recording.", asked),
                     _ => throw new InvalidOperationException($"No such verdict: {verdict}."),
                 },
             ],
@@ -99,8 +109,8 @@ internal static class DefaultNotice
     }
 
     /// <summary>
-    /// The last day for the notice: ten days before the last day on which the recorder is open to take the claim; later only as far as a roll of
-    /// that last day would carry it. Null where that is not known.
+    /// The last day for the notice: ten days before the last day on which the recorder is open to take the claim; later only as far as a
+    /// roll of that last day would carry it. Null where that is not known.
     /// </summary>
     [Rule("Civ. Code § 8304(c)")]
     public static Outcome? LastDay(FactsAsOf facts, Waterfall fee, OpenDays calendar)
@@ -122,14 +132,19 @@ internal static class DefaultNotice
         return new Outcome(Deadline.Of(mayBeKept ? Standing.InDoubt : standing, readings, calendar), new Words(
             () =>
             [
-                Reason.Of(Section, $"Not less than {facts.Numbers.On(Number.DefaultNotice, record[0].Day)} before the claim is recorded the landowner is given notice that demands payment, says that a default has occurred under the contract and states its amount, now {fee.Demand}. The last day to record is {record[0].Day}."),
-                given is not null ? Reason.Of(Section, $"{given.Amount} was demanded {DaySpan.Of(given.On)}.", [given]) : Reason.Of(Section, $"The file shows no demand."),
+                Reason.Of(Section, $"Not less than {facts.Numbers.On(Number.DefaultNotice, record[0].Day)} before the claim is recorded "
+                    + $"the landowner is given notice that demands payment, says that a default has occurred under the contract and states "
+                    + $"its amount, now {fee.Demand}. The last day to record is {record[0].Day}."),
+                given is not null
+                    ? Reason.Of(Section, $"{given.Amount} was demanded {DaySpan.Of(given.On)}.", [given])
+                    : Reason.Of(Section, $"The file shows no demand."),
             ],
             () => verdict == Verdict.Open && given is { OfDefault: null } ? [AskDefault(given)] : []));
     }
 
     private static Question AskDefault(PaymentDemanded asked) =>
-        new($"Does the demand say that a default has occurred under the contract, and its amount? A bill does not.{MoneyKinds.PaymentDemanded.At("ofDefault"):aside}") { Corrects = asked };
+        new($"Does the demand say that a default has occurred under the contract, and its amount? A bill does "
+            + $"not.{MoneyKinds.PaymentDemanded.At("ofDefault"):aside}") { Corrects = asked };
 
     private static bool ReachesAnOwner(FactsAsOf facts, PaymentDemanded asked)
     {

@@ -63,13 +63,15 @@ public static class DesignLienDays
             var isOf = kind == LienKind.Design ? WhichLien.MayBeDesign(facts, claim) : WhichLien.Of(facts, claim) == kind;
             if (isOf && DaySpan.Of(claim.On) is not null)
                 (claims ??= []).Add(claim);
-            // The converted lien is the design lien recorded again as a mechanics lien: an action that names neither is on the one that lives.
+            // The converted lien is the design lien recorded again as a mechanics lien: an action that names neither is on the one that
+            // lives.
             var of = WhichLien.Of(facts, claim);
             if (of != kind && !(of == LienKind.Design && kind == LienKind.Converted))
                 (unsure ??= []).Add(claim);
         }
 
-        return claims is null ? null : ClaimSuits.Of(facts, claims[^1], DesignLienRelease.IsReleased(facts, claims[^1]), claims, unsure ?? [], calendar,
+        return claims is null
+            ? null : ClaimSuits.Of(facts, claims[^1], DesignLienRelease.IsReleased(facts, claims[^1]), claims, unsure ?? [], calendar,
             kind == LienKind.Design ? Number.SueOnDesignLien : Number.SueOnClaim);
     }
 

@@ -19,7 +19,8 @@ internal static class DesignLienToSue
         var standing = suits.Released == Verdict.Open ? Standing.InDoubt : suits.StandingOn(facts.AsOf);
         standing = ReleaseBond.UnlessBonded(facts, suits.Leading!, standing, calendar);
         var readings = ActionDays.Readings(suits, standing);
-        if (AfterCredit(facts, suits.Leading!, readings[^1].Day, calendar) is { } credit && standing is not (Standing.Kept or Standing.Done))
+        if (AfterCredit(facts, suits.Leading!, readings[^1].Day, calendar) is { } credit
+            && standing is not (Standing.Kept or Standing.Done))
         {
             readings = [.. readings, credit];
             standing = standing == Standing.Lost && facts.AsOf <= (credit.Rolled ?? credit.Day) ? Standing.InDoubt : standing;
@@ -28,7 +29,10 @@ internal static class DesignLienToSue
         return new Outcome(Deadline.Of(standing, readings, calendar, endKnown: suits.Leading!.Stay is not { Until: null }), new Words(
             () =>
             [
-                Reason.Of("Civ. Code § 8306(b)(2)", $"The lien expires {facts.Numbers.On(Number.SueOnDesignLien, suits.Leading!.Recorded.Earliest)} after recording unless an action to enforce it is commenced in that time, and on the commencement of the work (Civ. Code § 8306(b)(1)). A notice of credit is planned on by nobody: § 8306 does not know it.", [suits.Leading!.Claim]),
+                Reason.Of("Civ. Code § 8306(b)(2)",
+                    $"The lien expires {facts.Numbers.On(Number.SueOnDesignLien, suits.Leading!.Recorded.Earliest)} after recording unless "
+                        + $"an action to enforce it is commenced in that time, and on the commencement of the work (Civ. Code § "
+                        + $"8306(b)(1)). A notice of credit is planned on by nobody: § 8306 does not know it.", [suits.Leading!.Claim]),
                 .. WhyAction.Of(facts, suits, standing, calendar),
             ],
             () => WhyAction.Ask(facts, suits, standing, calendar)));

@@ -31,7 +31,8 @@ public sealed record ActOnClaim(string Title, string Words, string Finding, stri
             "credit-recorded"),
         new(
             "Notice of pendency of action",
-            $"Recorded within {numbers.On(Number.RecordPendency, day)} after the suit is filed; buyers and lenders are bound from its recording.",
+            $"Recorded within {numbers.On(Number.RecordPendency, day)} after the suit is filed; buyers and lenders are bound from its "
+                + $"recording.",
             "lis-pendens.last-day",
             "lis-pendens-recorded"),
         new(

@@ -26,7 +26,8 @@ public static class ActionDays
         if (suits.Leading is not { } leading)
         {
             return new Outcome(Deadline.WithoutDay(Standing.NotYet), new Words(
-                () => [Reason.Of(Section, $"An action must be brought within {facts.Numbers.On(Number.SueOnClaim, facts.AsOf)} after the claim is recorded; none that counts is recorded yet.")]));
+                () => [Reason.Of(Section, $"An action must be brought within {facts.Numbers.On(Number.SueOnClaim, facts.AsOf)} after the "
+                    + $"claim is recorded; none that counts is recorded yet.")]));
         }
 
         // Subdivision (a) does not apply where a notice of credit is recorded (Civ. Code § 8460(b)).
@@ -36,7 +37,10 @@ public static class ActionDays
         {
             Verdict.Yes => Standing.Done,
             Verdict.Open => Standing.InDoubt,
-            Verdict.No => NoBetterThanItsClaim(facts, suits, leading, Credit.UnlessOfEarlierClaim(facts, leading, ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar), calendar)),
+            Verdict.No =>
+                NoBetterThanItsClaim(facts, suits, leading,
+                    Credit.UnlessOfEarlierClaim(facts, leading,
+                        ReleaseBond.UnlessBonded(facts, leading, suits.StandingOn(facts.AsOf), calendar), calendar)),
             _ => throw new InvalidOperationException($"No such verdict: {suits.Released}."),
         };
         var readings = Readings(suits, standing);
@@ -49,8 +53,9 @@ public static class ActionDays
     internal static Finding Finding(Outcome action) => action.Finding("enforcement.last-day", Title);
 
     /// <summary>
-    /// An action on a claim is worth no more than the claim: one that may have come too early or too late, before the preliminary notice, in the
-    /// wrong county or for another lien, that lacks what the section asks, or whose copy was served otherwise than by mail to the owner, may be void.
+    /// An action on a claim is worth no more than the claim: one that may have come too early or too late, before the preliminary notice,
+    /// in the wrong county or for another lien, that lacks what the section asks, or whose copy was served otherwise than by mail to the
+    /// owner, may be void.
     /// </summary>
     [Rule("Civ. Code § 8416(e)")]
     [Rule("Civ. Code § 8410")]
@@ -64,10 +69,13 @@ public static class ActionDays
             ? credit.Limited(Standing.InDoubt, [why, .. credit.Why]) : credit;
 
     private static Reason? WhyDoubtful(FactsAsOf facts, ClaimSuits suits, ClaimRecorded claim) =>
-        WhichLien.Of(facts, claim) is null ? Reason.Of("Civ. Code § 8308(a)", $"The claim recorded {DaySpan.Of(claim.On)} does not say which lien it is for, and this goes with the mechanics lien.", [claim])
+        WhichLien.Of(facts, claim) is null
+        ? Reason.Of("Civ. Code § 8308(a)", $"The claim recorded {DaySpan.Of(claim.On)} does not say which lien it is for, and this goes "
+            + $"with the mechanics lien.", [claim])
         : !NoticeBeforeClaim.Stood(facts, claim, out var why) ? why
         : suits.IsOnGoodClaim ? null
-        : Reason.Of("Civ. Code § 8410", $"The claim recorded {DaySpan.Of(claim.On)} is itself in doubt, and this needs it; what it may lack stands under the time to record.", [claim]);
+        : Reason.Of("Civ. Code § 8410", $"The claim recorded {DaySpan.Of(claim.On)} is itself in doubt, and this needs it; what it may "
+            + $"lack stands under the time to record.", [claim]);
 
     // Kept by an action, it has the days of the claim that is sued on; else those of every claim that may be the one.
     internal static IReadOnlyList<Reading> Readings(ClaimSuits suits, Standing standing)
@@ -80,7 +88,8 @@ public static class ActionDays
         foreach (var suit in suits.Chain)
         {
             foreach (var reading in suit.Readings)
-                readings.Add(suits.Chain.Count == 1 ? reading : reading with { Words = $"{reading.Words} of the claim of {suit.Recorded}" });
+                readings.Add(suits.Chain.Count == 1
+                    ? reading : reading with { Words = $"{reading.Words} of the claim of {suit.Recorded}" });
         }
 
         if (stayed is { } later && later > leading.LastEnd && standing is not (Standing.Kept or Standing.Done))

@@ -4,13 +4,16 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.Enforcement;
 
-/// <summary>What follows the filing of the action that enforces the claim (Civ. Code §§ 8461, 8462; Code Civ. Proc. §§ 405.22, 583.310, 583.420).</summary>
+/// <summary>
+/// What follows the filing of the action that enforces the claim (Civ. Code §§ 8461, 8462; Code Civ. Proc. §§ 405.22, 583.310, 583.420).
+/// </summary>
 public static class AfterFiling
 {
     /// <summary>The findings <c>lis-pendens.last-day</c> and <c>prosecution.*</c>; none where no action on the claim is pending.</summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, ClaimSuits suits, OpenDays calendar)
     {
-        if (suits.Released == Verdict.Yes || suits.Leading is not { IsPending: true, Action: { } action } suit || DaySpan.Of(action.On) is not { } filed)
+        if (suits.Released == Verdict.Yes || suits.Leading is not { IsPending: true, Action: { } action } suit
+            || DaySpan.Of(action.On) is not { } filed)
             return [];
         return WhilePending(facts, suit, action, filed, calendar);
     }

@@ -8,8 +8,8 @@ namespace Stringline.Law.Enforcement;
 internal static class ClaimAction
 {
     /// <summary>
-    /// Whether an action enforces a claim: not one brought before the claim was recorded, nor one on another thing or another claim. A small
-    /// claims court gives money and forecloses nothing, so whether an action there does is in doubt.
+    /// Whether an action enforces a claim: not one brought before the claim was recorded, nor one on another thing or another claim. A
+    /// small claims court gives money and forecloses nothing, so whether an action there does is in doubt.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="action">The action.</param>
@@ -19,17 +19,20 @@ internal static class ClaimAction
     /// <param name="unsure">The recorded claims that may not count.</param>
     [Rule("Civ. Code § 8460(a)")]
     [Rule("Code Civ. Proc. § 116.220")]
-    public static Verdict Enforces(FactsAsOf facts, ActionFiled action, DaySpan filed, ClaimRecorded claim, DaySpan recorded, IReadOnlyList<ClaimRecorded> unsure)
+    public static Verdict Enforces(FactsAsOf facts, ActionFiled action, DaySpan filed, ClaimRecorded claim, DaySpan recorded,
+        IReadOnlyList<ClaimRecorded> unsure)
     {
-        if (filed.Latest < recorded.Earliest || !MayBeOn(action, ActionOn.Lien) || (action.Claim is { } named && !facts.Names(named, claim)))
+        if (filed.Latest < recorded.Earliest || !MayBeOn(action, ActionOn.Lien)
+            || (action.Claim is { } named && !facts.Names(named, claim)))
             return Verdict.No;
-        return action.SmallClaims || filed.Earliest < recorded.Latest || OwnerNotSued(facts, action, filed) is not null || MayBeOnAnother(facts, action, filed, unsure)
+        return action.SmallClaims || filed.Earliest < recorded.Latest || OwnerNotSued(facts, action, filed) is not null
+            || MayBeOnAnother(facts, action, filed, unsure)
             ? Verdict.Open : Verdict.Yes;
     }
 
     /// <summary>
-    /// Whether an action that names none of several claims recorded before it may be on one that does not count. "An action to enforce the lien" is
-    /// one on a claim; on which, its complaint says and the file does not.
+    /// Whether an action that names none of several claims recorded before it may be on one that does not count. "An action to enforce the
+    /// lien" is one on a claim; on which, its complaint says and the file does not.
     /// </summary>
     [Rule("Civ. Code § 8460(a)", Sure = Sure.OurReading)]
     internal static bool MayBeOnAnother(FactsAsOf facts, ActionFiled action, DaySpan filed, IReadOnlyList<ClaimRecorded> unsure)

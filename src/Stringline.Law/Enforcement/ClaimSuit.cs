@@ -12,7 +12,8 @@ namespace Stringline.Law.Enforcement;
 /// <param name="Readings">The last day to sue, 90 days after it, earliest first.</param>
 /// <param name="Standing">Where the time to sue on this claim stands.</param>
 /// <param name="Action">The action that enforces it best; null where none may.</param>
-internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnlyList<Reading> Readings, Standing Standing, ActionFiled? Action)
+internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnlyList<Reading> Readings, Standing Standing,
+    ActionFiled? Action)
 {
     /// <summary>Which time to sue runs from the recording.</summary>
     public Number ToSue { get; private init; }
@@ -67,14 +68,16 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnl
     /// <param name="unsure">The recorded claims that may not count.</param>
     /// <param name="calendar">The calendar.</param>
     /// <param name="toSue">Which time to sue runs from the recording.</param>
-    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, DaySpan recorded, IReadOnlyList<Reading> readings, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
+    public static ClaimSuit Of(FactsAsOf facts, ClaimRecorded claim, DaySpan recorded, IReadOnlyList<Reading> readings,
+        IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
         Number toSue = Number.SueOnClaim)
     {
         var unsued = Unsued(facts.AsOf, readings);
         var best = new ClaimSuit(claim, recorded, readings, unsued, null) { ToSue = toSue };
         foreach (var action in facts.All<ActionFiled>())
         {
-            if (DaySpan.Of(action.On) is { } filed && ClaimAction.Enforces(facts, action, filed, claim, recorded, unsure) is not Verdict.No and var enforces)
+            if (DaySpan.Of(action.On) is { } filed && ClaimAction.Enforces(facts, action, filed, claim, recorded, unsure) is not Verdict.No
+                and var enforces)
                 best = Better(best, best.With(facts, action, filed, enforces, unsued, calendar));
         }
 
@@ -94,7 +97,8 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnl
     }
 
     /// <summary>
-    /// In time by the ninetieth day, or by the day to which both the courts' holidays and the State's carry it: Mox, Inc. v. Leventhal (1928)
+    /// In time by the ninetieth day, or by the day to which both the courts' holidays and the State's carry it: Mox, Inc. v. Leventhal
+    /// (1928)
     /// 89 Cal.App. 253, of the section from which § 8460 comes. As far as one list alone carries it, it is in doubt.
     /// </summary>
     [Rule("Civ. Code § 10", Sure = Sure.Opinion)]
@@ -140,7 +144,8 @@ internal sealed record ClaimSuit(ClaimRecorded Claim, DaySpan Recorded, IReadOnl
     }
 
     /// <summary>
-    /// While the owner is in bankruptcy the claim is not lost: the time to sue stood still (Pioneer Construction v. Global Investment (2011)
+    /// While the owner is in bankruptcy the claim is not lost: the time to sue stood still (Pioneer Construction v. Global Investment
+    /// (2011)
     /// 202 Cal.App.4th 161). A suit filed in the stay is void, so it is in doubt.
     /// </summary>
     [Rule("11 U.S.C. § 362(a)", Sure = Sure.Opinion)]

@@ -25,7 +25,9 @@ public sealed class ClaimSuits
     /// <summary>Whether the claim that counts has been released.</summary>
     public Verdict Released { get; }
 
-    /// <summary>The claim on which the right rests now: the one sued on, else the earliest that still runs. Null where none is in force.</summary>
+    /// <summary>
+    /// The claim on which the right rests now: the one sued on, else the earliest that still runs. Null where none is in force.
+    /// </summary>
     internal ClaimSuit? Leading { get; }
 
     /// <summary>Whether the claim on which the right rests is itself surely good: the one sued on; while none is, any of them.</summary>
@@ -34,10 +36,15 @@ public sealed class ClaimSuits
     /// <summary>The claims that still matter, earliest first: a claim that had expired before the next was recorded is left out.</summary>
     internal IReadOnlyList<ClaimSuit> Chain => chain;
 
-    /// <summary>The recorded claims, released ones left out, that may not count: an action that names none of several may be on one of them.</summary>
+    /// <summary>
+    /// The recorded claims, released ones left out, that may not count: an action that names none of several may be on one of them.
+    /// </summary>
     internal IReadOnlyList<ClaimRecorded> Unsure { get; private init; } = [];
 
-    /// <summary>The claim that keeps the right by its recording: the one that is sued on where that one may not count, for its action keeps no other; else the one that counts.</summary>
+    /// <summary>
+    /// The claim that keeps the right by its recording: the one that is sued on where that one may not count, for its action keeps no
+    /// other; else the one that counts.
+    /// </summary>
     internal ClaimRecorded? Keeping => Leading is { Action: not null } leading && IsAmong(Unsure, leading) ? leading.Claim : Counts;
 
     /// <summary>The recorded claims without their actions.</summary>
@@ -57,7 +64,8 @@ public sealed class ClaimSuits
         if (counts is null)
             return new ClaimSuits(null, RecordedClaim.IsReleased(facts, null), [], null);
         var unsure = RecordedClaim.Unsure(facts, firstDay, lastDay);
-        var suits = Of(facts, counts, RecordedClaim.IsReleased(facts, counts), RecordedClaim.InForce(facts, firstDay, lastDay, counts), unsure, calendar);
+        var suits = Of(facts, counts, RecordedClaim.IsReleased(facts, counts), RecordedClaim.InForce(facts, firstDay, lastDay, counts),
+            unsure, calendar);
         if (suits.Leading is not { } leading)
             return suits;
         foreach (var suit in suits.chain)
@@ -70,7 +78,8 @@ public sealed class ClaimSuits
     }
 
     /// <summary>The same for claims that are known to be in force.</summary>
-    internal static ClaimSuits Of(FactsAsOf facts, ClaimRecorded counts, Verdict released, IReadOnlyList<ClaimRecorded> inForce, IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
+    internal static ClaimSuits Of(FactsAsOf facts, ClaimRecorded counts, Verdict released, IReadOnlyList<ClaimRecorded> inForce,
+        IReadOnlyList<ClaimRecorded> unsure, OpenDays calendar,
         Number toSue = Number.SueOnClaim)
     {
         var suits = new List<ClaimSuit>(inForce.Count);
@@ -85,7 +94,8 @@ public sealed class ClaimSuits
         ClaimSuit? leading = null;
         foreach (var suit in suits)
         {
-            if (leading is null || (suit is { Action: not null, Standing: not Standing.Lost } && leading.Action is null) || (suit.IsSued && (!leading.IsSued || (IsAmong(unsure, leading) && !IsAmong(unsure, suit)))))
+            if (leading is null || (suit is { Action: not null, Standing: not Standing.Lost } && leading.Action is null)
+                || (suit.IsSued && (!leading.IsSued || (IsAmong(unsure, leading) && !IsAmong(unsure, suit)))))
                 leading = suit;
         }
 
@@ -104,8 +114,8 @@ public sealed class ClaimSuits
     }
 
     /// <summary>
-    /// A claim that had expired before another was recorded concerns that one no more (Coast Central Credit Union v. Superior Court (1989) 209
-    /// Cal.App.3d 703), unless the later says that it amends it.
+    /// A claim that had expired before another was recorded concerns that one no more (Coast Central Credit Union v. Superior Court (1989)
+    /// 209 Cal.App.3d 703), unless the later says that it amends it.
     /// </summary>
     [Rule("Civ. Code § 8460(a)", Sure = Sure.Opinion)]
     private static bool HadExpired(FactsAsOf facts, ClaimSuit before, ClaimSuit later) =>
@@ -113,8 +123,8 @@ public sealed class ClaimSuits
         && !(later.Claim.Amends is { } amended && facts.Names(amended, before.Claim));
 
     /// <summary>
-    /// Where the time to sue stands over all of them. While an earlier claim is not released the owner will say that a later one is the same
-    /// claim and that the time ran from the first: kept only by an action in the time of the first, lost only when the last is over.
+    /// Where the time to sue stands over all of them. While an earlier claim is not released the owner will say that a later one is the
+    /// same claim and that the time ran from the first: kept only by an action in the time of the first, lost only when the last is over.
     /// </summary>
     internal Standing StandingOn(LocalDate asOf)
     {

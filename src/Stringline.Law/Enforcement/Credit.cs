@@ -42,7 +42,8 @@ public static class Credit
     {
         var days = facts.Numbers.On(Number.RecordCredit, earlier.Recorded.Earliest);
         return Deadline.Own(
-            $"{days} after the claim of {earlier.Recorded} was recorded, if the later one is the same claim", days.LastDay(earlier.Recorded.Earliest), calendar);
+            $"{days} after the claim of {earlier.Recorded} was recorded, if the later one is the same "
+                + $"claim", days.LastDay(earlier.Recorded.Earliest), calendar);
     }
 
     private static Outcome ToRecord(
@@ -68,10 +69,13 @@ public static class Credit
     {
         var why = new List<Reason>
         {
-            Reason.Of("Civ. Code § 8460(b)(1)", $"If the owner agrees to give or take credit, record notice of the fact and terms of it by {lastDay}; have the owner sign it.", [leading.Claim]),
+            Reason.Of("Civ. Code § 8460(b)(1)", $"If the owner agrees to give or take credit, record notice of the fact and terms of it "
+                + $"by {lastDay}; have the owner sign it.", [leading.Claim]),
             facts.AsOf <= lastDay
-                ? Reason.Of("Civ. Code § 8460(b)(2)", $"Later it still counts, but only if nobody has bought or taken a security in good faith and for value in between.")
-                : Reason.Of("Civ. Code § 8460(b)(2)", $"After {lastDay} the claim is lost unless the owner agrees to credit and notice of it is recorded before anyone buys or takes a security in good faith and for value."),
+                ? Reason.Of("Civ. Code § 8460(b)(2)", $"Later it still counts, but only if nobody has bought or taken a security in good "
+                    + $"faith and for value in between.")
+                : Reason.Of("Civ. Code § 8460(b)(2)", $"After {lastDay} the claim is lost unless the owner agrees to credit and notice of "
+                    + $"it is recorded before anyone buys or takes a security in good faith and for value."),
         };
         var days = facts.Numbers.On(Number.RecordCredit, leading.Recorded.Earliest);
         foreach (var credit in facts.All<CreditRecorded>())
@@ -79,15 +83,17 @@ public static class Credit
             if (DaySpan.Of(credit.On) is not { } on || IsOfEarlierClaim(credit, leading))
                 continue;
             why.Add(on.Latest <= lastDay
-                ? Reason.Of("Civ. Code § 8460(b)(1)", $"Notice of credit recorded {on}, within the {days}; the credit ends {credit.Until}.", [credit])
-                : Reason.Of("Civ. Code § 8460(b)(2)", $"Notice of credit recorded {on}, after the {days}: it holds only while nobody bought or took a security in good faith before it; the credit ends {credit.Until}.", [credit]));
+                ? Reason.Of("Civ. Code § 8460(b)(1)", $"Notice of credit recorded {on}, within the {days}; the credit ends {credit.Until}.",
+                    [credit])
+                : Reason.Of("Civ. Code § 8460(b)(2)", $"Notice of credit recorded {on}, after the {days}: it holds only while nobody "
+                    + $"bought or took a security in good faith before it; the credit ends {credit.Until}.", [credit]));
         }
 
         return why;
     }
 
-    // Kept by a notice that was surely recorded after the claim and in time; in doubt by any other, and beside another claim if this one may not
-    // count; null where none may be this claim's.
+    // Kept by a notice that was surely recorded after the claim and in time; in doubt by any other, and beside another claim if this one
+    // may not count; null where none may be this claim's.
     private static Standing? Recorded(FactsAsOf facts, ClaimSuits suits, ClaimSuit leading, List<Reading> readings)
     {
         Standing? best = null;
@@ -95,7 +101,8 @@ public static class Credit
         {
             if (IsOfEarlierClaim(credit, leading) || DaySpan.Of(credit.On) is not { } on)
                 continue;
-            if (on.Earliest >= leading.Recorded.Latest && !suits.IsUnsure(leading) && Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) == Standing.Kept)
+            if (on.Earliest >= leading.Recorded.Latest && !suits.IsUnsure(leading)
+                && Deadline.StandingOf(facts.AsOf, readings, on, endFirm: false) == Standing.Kept)
                 return Standing.Kept;
             best = Standing.InDoubt;
         }
@@ -119,7 +126,8 @@ public static class Credit
         var by = suit.Action is { } action && DaySpan.Of(action.On) is { } filed ? filed.Earliest : facts.AsOf;
         foreach (var credit in facts.All<CreditRecorded>())
         {
-            if (IsOfEarlierClaim(credit, suit) && by <= calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.SueAfterCredit, credit.Until)))
+            if (IsOfEarlierClaim(credit, suit)
+                && by <= calendar.RollForwardOnAnyList(facts.Numbers.LastDay(Number.SueAfterCredit, credit.Until)))
                 return Standing.InDoubt;
         }
 

@@ -10,9 +10,9 @@ namespace Stringline.Law.Enforcement;
 internal static class DebtDays
 {
     /// <summary>
-    /// The finding <c>debt.last-day</c>: four years on a written contract, two on any other, from when the money fell due. That day is not in the
-    /// file, so it is counted from the first work, before which nothing can have fallen due, and shown from the last beside it. Null while the
-    /// lien is not lost.
+    /// The finding <c>debt.last-day</c>: four years on a written contract, two on any other, from when the money fell due. That day is not
+    /// in the file, so it is counted from the first work, before which nothing can have fallen due, and shown from the last beside it. Null
+    /// while the lien is not lost.
     /// </summary>
     [Rule("Civ. Code § 8468(a)")]
     [Rule("Code Civ. Proc. § 337")]
@@ -49,12 +49,22 @@ internal static class DebtDays
             .Finding("debt.last-day", "Action on the debt itself",
             () =>
             [
-                Reason.Of("Civ. Code § 8468(a)", $"The lien is lost, the debt is not: the one who owes it may be sued on it. An application for a writ of attachment refers to this section."),
-                facts.Job.Contract.Written != false ? Reason.Of("Code Civ. Proc. § 337", $"On a written contract, a book account or an account stated: within {inWriting.Spelled}.") : Reason.NotApplied("Code Civ. Proc. § 337", $"The contract is not in writing; a book account would still give {inWriting.Spelled}."),
-                facts.Job.Contract.Written != true ? Reason.Of("Code Civ. Proc. § 339", $"On a contract that is not in writing: within {notInWriting.Spelled}.") : Reason.NotApplied("Code Civ. Proc. § 339", $"The contract is in writing."),
-                .. Stay.OfParty(facts, facts.Hirer, LocalDate.MinIsoValue, facts.AsOf) is { } stay ? [Reason.Of("11 U.S.C. § 362(a)", $"{stay.Debtor.Name} is or was in bankruptcy ({stay.Since}): file a claim there, and do not sue while the stay lasts.")] : Array.Empty<Reason>(),
+                Reason.Of("Civ. Code § 8468(a)", $"The lien is lost, the debt is not: the one who owes it may be sued on it. An "
+                    + $"application for a writ of attachment refers to this section."),
+                facts.Job.Contract.Written != false
+                    ? Reason.Of("Code Civ. Proc. § 337", $"On a written contract, a book account or an account stated: "
+                        + $"within {inWriting.Spelled}.")
+                        : Reason.NotApplied("Code Civ. Proc. § 337",
+                            $"The contract is not in writing; a book account would still give {inWriting.Spelled}."),
+                facts.Job.Contract.Written != true
+                    ? Reason.Of("Code Civ. Proc. § 339", $"On a contract that is not in writing: within {notInWriting.Spelled}.")
+                    : Reason.NotApplied("Code Civ. Proc. § 339", $"The contract is in writing."),
+                .. Stay.OfParty(facts, facts.Hirer, LocalDate.MinIsoValue, facts.AsOf) is { } stay
+                    ? [Reason.Of("11 U.S.C. § 362(a)", $"{stay.Debtor.Name} is or was in bankruptcy ({stay.Since}): file a claim there, "
+                        + $"and do not sue while the stay lasts.")] : Array.Empty<Reason>(),
             ],
-            facts.Job.Contract.Written is null ? () => [new Question($"Is the contract in writing?{HeadField.ContractWritten:aside}")] : null);
+            facts.Job.Contract.Written is null
+                ? () => [new Question($"Is the contract in writing?{HeadField.ContractWritten:aside}")] : null);
     }
 
     private static DaySpan? Filed(FactsAsOf facts)

@@ -27,7 +27,9 @@ internal static class LowerTierDefense
             Amount = sum,
             Explain = () =>
             [
-                Reason.Of("Civ. Code § 8470", $"In an action on a lien for work provided to a contractor, that contractor defends it at its own expense. While it is pending the owner may withhold {sum} from the direct contractor, and after judgment set it off with costs.", [.. facts.All<LowerTierClaim>()]),
+                Reason.Of("Civ. Code § 8470", $"In an action on a lien for work provided to a contractor, that contractor defends it at "
+                    + $"its own expense. While it is pending the owner may withhold {sum} from the direct contractor, and after judgment "
+                    + $"set it off with costs.", [.. facts.All<LowerTierClaim>()]),
             ],
         };
 }

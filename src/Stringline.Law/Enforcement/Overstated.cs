@@ -8,8 +8,8 @@ namespace Stringline.Law.Enforcement;
 internal static class Overstated
 {
     /// <summary>
-    /// The finding <c>claim-of-lien.overstated</c>; null where the claim is no greater than what the file supports. An honest error does not void
-    /// it: B. J. Construction v. Spacious Homes (1962) 204 Cal.App.2d 210.
+    /// The finding <c>claim-of-lien.overstated</c>; null where the claim is no greater than what the file supports. An honest error does
+    /// not void it: B. J. Construction v. Spacious Homes (1962) 204 Cal.App.2d 210.
     /// </summary>
     [Rule("Civ. Code § 8422(a)")]
     [Rule("Civ. Code § 8422(b)")]
@@ -32,10 +32,15 @@ internal static class Overstated
             Amount = excess,
             Explain = () =>
             [
-                Reason.Of("Civ. Code § 8422(a)", $"The claim states {claimed}, {excess} more than the file supports for its day. An honest error does not make it invalid (B. J. Construction v. Spacious Homes (1962) 204 Cal.App.2d 210), and it is kept for what is due.", [claim]),
-                Reason.Of("Civ. Code § 8422(c)", $"One who willfully includes work that was not furnished for this property forfeits the lien."),
-                Reason.Of("Civ. Code § 8422(b)", $"A claim made with intent to defraud is invalid; so is one that an innocent buyer could not see through."),
-                Reason.Of("Civ. Code § 8416(a)(1)", $"Correct it by an amended claim for what is due. Until that is in suit the first claim stays in force: sue in its time, and do not release it."),
+                Reason.Of("Civ. Code § 8422(a)", $"The claim states {claimed}, {excess} more than the file supports for its day. An honest "
+                    + $"error does not make it invalid (B. J. Construction v. Spacious Homes (1962) 204 Cal.App.2d 210), and it is kept "
+                    + $"for what is due.", [claim]),
+                Reason.Of("Civ. Code § 8422(c)", $"One who willfully includes work that was not furnished for this property forfeits the "
+                    + $"lien."),
+                Reason.Of("Civ. Code § 8422(b)", $"A claim made with intent to defraud is invalid; so is one that an innocent buyer could "
+                    + $"not see through."),
+                Reason.Of("Civ. Code § 8416(a)(1)", $"Correct it by an amended claim for what is due. Until that is in suit the first "
+                    + $"claim stays in force: sue in its time, and do not release it."),
             ],
         };
 

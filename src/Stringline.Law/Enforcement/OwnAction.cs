@@ -8,8 +8,8 @@ namespace Stringline.Law.Enforcement;
 internal static class OwnAction
 {
     /// <summary>
-    /// Whether what happened is of an action: not of one filed after it, nor of another that it names. Where it names none of several filed by
-    /// then, it may be of any.
+    /// Whether what happened is of an action: not of one filed after it, nor of another that it names. Where it names none of several filed
+    /// by then, it may be of any.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="happened">What happened.</param>

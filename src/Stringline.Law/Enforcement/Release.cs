@@ -9,7 +9,10 @@ namespace Stringline.Law.Enforcement;
 /// <summary>When the claim must or should be released, and the owner's road to a release order (Civ. Code §§ 8480-8490).</summary>
 public static class Release
 {
-    /// <summary>The findings <c>release.answer-by</c>, <c>release.petition-first-day</c>, <c>release.hearing</c>, <c>release.when-paid</c> and <c>release.partial</c>, where they apply.</summary>
+    /// <summary>
+    /// The findings <c>release.answer-by</c>, <c>release.petition-first-day</c>, <c>release.hearing</c>, <c>release.when-paid</c> and
+    /// <c>release.partial</c>, where they apply.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="suits">The claims in force with their actions.</param>
     /// <param name="timeToSue">The time to sue.</param>
@@ -32,7 +35,8 @@ public static class Release
             yield break;
         if (demand.IsPaid)
             yield return WhenPaid(facts, suits, claim, timeToSue, calendar);
-        else if (claim.Amount is { } claimed && Overstated.DueWhenRecorded(facts, claim, demand) is var due && demand.Demand > 0 && demand.Demand < Math.Min(claimed, due))
+        else if (claim.Amount is { } claimed && Overstated.DueWhenRecorded(facts, claim, demand) is var due && demand.Demand > 0
+            && demand.Demand < Math.Min(claimed, due))
             yield return Partial(claim, Math.Min(claimed, due), demand.Demand);
     }
 
@@ -65,8 +69,9 @@ public static class Release
     }
 
     /// <summary>
-    /// A claim that is paid is released: the recorded claim no longer states a demand that is due. The Code sets no day; ours is the last on which
-    /// the owner, who must first give ten days' notice, cannot have petitioned yet: counted from its notice, else from the payment.
+    /// A claim that is paid is released: the recorded claim no longer states a demand that is due. The Code sets no day; ours is the last
+    /// on which the owner, who must first give ten days' notice, cannot have petitioned yet: counted from its notice, else from the
+    /// payment.
     /// </summary>
     [Rule("Civ. Code § 8416(a)(1)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 8482", Sure = Sure.OurReading)]
@@ -86,13 +91,20 @@ public static class Release
             .Finding("release.when-paid", "Release the claim",
             () =>
             [
-                Reason.Of("Civ. Code § 8416(a)(1)", $"Nothing is left of the demand: record a release. It names the owners and the instrument number (Gov. Code §§ 27288.1, 27361.6) and is acknowledged before a notary.", [claim]),
+                Reason.Of("Civ. Code § 8416(a)(1)", $"Nothing is left of the demand: record a release. It names the owners and the "
+                    + $"instrument number (Gov. Code §§ 27288.1, 27361.6) and is acknowledged before a notary.", [claim]),
                 asked is null
-                    ? Reason.Of("Civ. Code § 8482", $"The owner must give {days.Spelled}’ notice before it petitions for a release order, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)). No notice is in the file; the target is reckoned as if it came on the day of payment, {paid}.")
-                    : Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}: {days.Spelled} after its notice the owner may petition for a release order where the time to sue is over, and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)).", [asked]),
+                    ? Reason.Of("Civ. Code § 8482", $"The owner must give {days.Spelled}’ notice before it petitions for a release order, "
+                        + $"and the prevailing party gets its attorney’s fees (Civ. Code § 8488(c)). No notice is in the file; the target "
+                        + $"is reckoned as if it came on the day of payment, {paid}.")
+                    : Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}: {days.Spelled} after its notice the owner "
+                        + $"may petition for a release order where the time to sue is over, and the prevailing party gets its attorney’s "
+                        + $"fees (Civ. Code § 8488(c)).", [asked]),
                 timeToSue.Band is { } runs && timeToSue.Standing is not (Standing.Kept or Standing.Done)
-                    ? Reason.Of("Civ. Code § 8480(a)", $"No petition lies before {runs.Earliest.Day.PlusDays(1)}, the day after the time to sue. That is no reason to wait: nothing is due any more.")
-                    : Reason.Of("Civ. Code § 8480(a)", $"A petition lies only where no action was brought in time; a paid claim is released all the same, and an action on it is dismissed."),
+                    ? Reason.Of("Civ. Code § 8480(a)", $"No petition lies before {runs.Earliest.Day.PlusDays(1)}, the day after the time "
+                        + $"to sue. That is no reason to wait: nothing is due any more.")
+                    : Reason.Of("Civ. Code § 8480(a)", $"A petition lies only where no action was brought in time; a paid claim is "
+                        + $"released all the same, and an action on it is dismissed."),
             ]);
     }
 
@@ -122,6 +134,7 @@ public static class Release
         Title = "Reduce the claim",
         Standing = Standing.Open,
         Amount = claimed - left,
-        Why = [Reason.Of("Civ. Code § 8416(a)(1)", $"{claimed} was due when the claim was recorded and {left} is left of it: a partial release of {claimed - left} keeps the record true.", [claim])],
+        Why = [Reason.Of("Civ. Code § 8416(a)(1)", $"{claimed} was due when the claim was recorded and {left} is left of it: a partial "
+            + $"release of {claimed - left} keeps the record true.", [claim])],
     };
 }

@@ -44,18 +44,26 @@ public static class ReleaseBond
             Amount = amount,
             Explain = () =>
             [
-                Reason.Of("Civ. Code § 8424(b)", $"An owner or a contractor who disputes the claim may free the land by a bond of {percent} of the {claimed} claimed: {amount}. One debt needs one bond, on however many parcels it was recorded (T.O. IX v. Superior Court (2008) 165 Cal.App.4th 140).", [claim]),
+                Reason.Of("Civ. Code § 8424(b)", $"An owner or a contractor who disputes the claim may free the land by a bond "
+                    + $"of {percent} of the {claimed} claimed: {amount}. One debt needs one bond, on however many parcels it was recorded "
+                    + $"(T.O. IX v. Superior Court (2008) 165 Cal.App.4th 140).", [claim]),
                 .. bond?.Amount is { } given && given < amount ? [TooSmall(bond, given, amount, percent, part)] : Array.Empty<Reason>(),
-                .. released ? [Reason.Of("Civ. Code § 8424(a)", $"The claim has been released: the land is free of it, and no bond is called for.")] : Array.Empty<Reason>(),
+                .. released ? [
+                    Reason.Of("Civ. Code § 8424(a)", $"The claim has been released: the land is free of it, and no bond is called for.")]
+                        : Array.Empty<Reason>(),
             ],
             Ask = () => bond is { Amount: null } && !released
-                ? [new Question($"For how much is the recorded release bond?{OwnerKinds.ReleaseBondRecorded.At("amount"):aside}", Dollars: amount) { Corrects = bond }] : [],
+                ? [new Question($"For how much is the recorded release bond?{OwnerKinds.ReleaseBondRecorded.At("amount"):aside}",
+                    Dollars: amount) { Corrects = bond }] : [],
         };
     }
 
-    private static Reason TooSmall(ReleaseBondRecorded bond, decimal given, decimal amount, NumberRow percent, ResidentialStructure? part) => part is { } freed
-        ? Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than {percent} of the whole claim, but covers the part allocated to {freed.Text ?? freed.Id}: it frees that part alone.", [bond])
-        : Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than {percent} of the claim, {amount}: whether it frees the land is in doubt. Go on as if it did not, and sue on it too.", [bond]);
+    private static Reason TooSmall(ReleaseBondRecorded bond, decimal given, decimal amount, NumberRow percent,
+        ResidentialStructure? part) => part is { } freed
+        ? Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than {percent} of the whole claim, but covers the part "
+            + $"allocated to {freed.Text ?? freed.Id}: it frees that part alone.", [bond])
+        : Reason.Of("Civ. Code § 8424(b)", $"The recorded bond of {given} is less than {percent} of the claim, {amount}: whether it frees "
+            + $"the land is in doubt. Go on as if it did not, and sue on it too.", [bond]);
 
     // A bond for what the claim allocates to one of several parts need cover that part only.
     private static ResidentialStructure? PartFreed(FactsAsOf facts, decimal bond, NumberRow percent)
@@ -101,7 +109,8 @@ public static class ReleaseBond
     {
         foreach (var bond in facts.All<ReleaseBondRecorded>())
         {
-            if (!(bond.On.Latest < suit.Recorded.Earliest) && suit.Claim.Amount is { } claimed && bond.Amount >= AmountFor(claimed, Percent(facts, bond)))
+            if (!(bond.On.Latest < suit.Recorded.Earliest) && suit.Claim.Amount is { } claimed
+                && bond.Amount >= AmountFor(claimed, Percent(facts, bond)))
                 return bond;
         }
 
@@ -115,7 +124,8 @@ public static class ReleaseBond
     [Rule("Civ. Code § 8424(d)", Sure = Sure.OurReading)]
     internal static Standing UnlessBonded(FactsAsOf facts, ClaimSuit suit, Standing standing, OpenDays calendar) =>
         standing == Standing.Lost && suit is { Action: null, End: null } && On(facts, suit) is { } bond
-        && !(bond.NoticeGiven is { } told && facts.AsOf > calendar.RollForwardOnAnyList(facts.Numbers.On(Number.SueOnReleaseBond, told).LastDayAtTheLatest(told)))
+        && !(bond.NoticeGiven is { } told
+            && facts.AsOf > calendar.RollForwardOnAnyList(facts.Numbers.On(Number.SueOnReleaseBond, told).LastDayAtTheLatest(told)))
             ? Standing.InDoubt
             : standing;
 
@@ -126,7 +136,9 @@ public static class ReleaseBond
         return bonds.Count == 0 || suits.Counts is null ? null : LastDayOnBond(facts, suits, bonds[^1], calendar);
     }
 
-    /// <summary>Six months after notice of the recording was given; an action that enforces the bonded claim, or the bond itself, is one on it.</summary>
+    /// <summary>
+    /// Six months after notice of the recording was given; an action that enforces the bonded claim, or the bond itself, is one on it.
+    /// </summary>
     [Rule("Civ. Code § 8424(d)")]
     private static Finding LastDayOnBond(FactsAsOf facts, ClaimSuits suits, ReleaseBondRecorded bond, OpenDays calendar)
     {
@@ -135,7 +147,8 @@ public static class ReleaseBond
         if (bond.NoticeGiven is { } told)
             readings.AddRange(Deadline.Months($"{months.Spelled} after notice of the bond was given", told, months, calendar));
         else if (DaySpan.Of(bond.On) is { } recorded)
-            readings.AddRange(Deadline.Months($"{months.Spelled}, if notice was given when the bond was recorded", recorded.Earliest, months, calendar));
+            readings.AddRange(Deadline.Months($"{months.Spelled}, if notice was given when the bond was recorded", recorded.Earliest,
+                months, calendar));
         var toSue = facts.Numbers.On(Number.SueOnClaim, suits.Counts!.On.Earliest ?? facts.AsOf);
         var standing = readings.Count == 0 ? Standing.InDoubt : StandingOf(facts, suits, readings, endFirm: bond.NoticeGiven is not null);
         return Deadline.Of(standing, readings, calendar, endKnown: bond.NoticeGiven is not null)
@@ -143,12 +156,18 @@ public static class ReleaseBond
             () =>
             [
                 bond.NoticeGiven is { } given
-                    ? Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within {months.Spelled} after notice of it was given to the claimant on {given}.", [bond])
-                    : Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within {months.Spelled} after notice of it is given to the claimant; counted here from the recording, the earliest day.", [bond]),
-                Reason.Of("Civ. Code § 8424(c)", $"A bond of the full amount frees the land from the claim and from the action: no notice of pendency is recorded after it, and its principal and surety are named in the action."),
-                Reason.Of("Civ. Code § 8424(d)", $"Whether the {toSue} of Civ. Code § 8460 still bind a claimant whose lien was bonded before suit is not said: sue by the earlier."),
+                    ? Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within {months.Spelled} after notice of it was "
+                        + $"given to the claimant on {given}.", [bond])
+                    : Reason.Of("Civ. Code § 8424(d)", $"The action on the bond is brought within {months.Spelled} after notice of it is "
+                        + $"given to the claimant; counted here from the recording, the earliest day.", [bond]),
+                Reason.Of("Civ. Code § 8424(c)", $"A bond of the full amount frees the land from the claim and from the action: no notice "
+                    + $"of pendency is recorded after it, and its principal and surety are named in the action."),
+                Reason.Of("Civ. Code § 8424(d)", $"Whether the {toSue} of Civ. Code § 8460 still bind a claimant whose lien was bonded "
+                    + $"before suit is not said: sue by the earlier."),
             ],
-            bond.NoticeGiven is null ? () => [new Question($"On which day was notice of the release bond, with a copy, given to the claimant?{OwnerKinds.ReleaseBondRecorded.At("noticeGiven"):aside}") { Corrects = bond }] : null);
+            bond.NoticeGiven is null
+                ? () => [new Question($"On which day was notice of the release bond, with a copy, given to the "
+                    + $"claimant?{OwnerKinds.ReleaseBondRecorded.At("noticeGiven"):aside}") { Corrects = bond }] : null);
     }
 
     private static Standing StandingOf(FactsAsOf facts, ClaimSuits suits, IReadOnlyList<Reading> readings, bool endFirm)

@@ -33,10 +33,14 @@ public sealed record ClaimRecorded : Entry
 {
     internal override EntryKind Kind => ClaimKinds.ClaimRecorded;
 
-    /// <summary>Which lien it is for; null where the file does not say: a mechanics lien, but for a design professional before the work commenced.</summary>
+    /// <summary>
+    /// Which lien it is for; null where the file does not say: a mechanics lien, but for a design professional before the work commenced.
+    /// </summary>
     public LienKind? Lien { get; init; }
 
-    /// <summary>The <see cref="Entry.Id"/> of the earlier claim that it says it amends; null where it stands alone or the file does not say.</summary>
+    /// <summary>
+    /// The <see cref="Entry.Id"/> of the earlier claim that it says it amends; null where it stands alone or the file does not say.
+    /// </summary>
     public string? Amends { get; init; }
 
     /// <summary>The <see cref="ResidentialStructure.Id"/> of the residential structure it is on; null for the whole work.</summary>
@@ -51,7 +55,10 @@ public sealed record ClaimRecorded : Entry
     /// <summary>Recorder's instrument number.</summary>
     public string? Instrument { get; init; }
 
-    /// <summary>What it lacks of what Civ. Code § 8416(a) asks, such as the signature, its verification, or the notice in boldface type; null where it lacks nothing or the file does not say.</summary>
+    /// <summary>
+    /// What it lacks of what Civ. Code § 8416(a) asks, such as the signature, its verification, or the notice in boldface type; null where
+    /// it lacks nothing or the file does not say.
+    /// </summary>
     public string? Lacks { get; init; }
 }
 
@@ -60,7 +67,9 @@ public sealed record IndexSearched : Entry
 {
     internal override EntryKind Kind => CompletionKinds.IndexSearched;
 
-    /// <summary>The county whose index was searched; null where the file does not say: that of the site, where it lies in one county alone.</summary>
+    /// <summary>
+    /// The county whose index was searched; null where the file does not say: that of the site, where it lies in one county alone.
+    /// </summary>
     public string? County { get; init; }
 }
 
@@ -103,13 +112,17 @@ public sealed record ActionFiled : Entry
     /// <summary>What it enforces; empty where the file does not say.</summary>
     public IReadOnlyList<ActionOn> Enforces { get; init; } = [];
 
-    /// <summary>The <see cref="Entry.Id"/> of the claim of lien it enforces; null where the file does not say, or there is only one.</summary>
+    /// <summary>
+    /// The <see cref="Entry.Id"/> of the claim of lien it enforces; null where the file does not say, or there is only one.
+    /// </summary>
     public string? Claim { get; init; }
 
     /// <summary>Party ids of those sued; empty where the file does not say.</summary>
     public IReadOnlyList<string> Against { get; init; } = [];
 
-    /// <summary>Whether it was filed in a small claims court, which gives money and forecloses nothing (Code Civ. Proc. § 116.220).</summary>
+    /// <summary>
+    /// Whether it was filed in a small claims court, which gives money and forecloses nothing (Code Civ. Proc. § 116.220).
+    /// </summary>
     public bool SmallClaims { get; init; }
 
     /// <summary>Court.</summary>
@@ -191,10 +204,15 @@ public sealed record LisPendensRecorded : Entry
 {
     internal override EntryKind Kind => ClaimKinds.LisPendensRecorded;
 
-    /// <summary>Whether it was mailed, registered or certified with return receipt, to the adverse parties and owners before it was recorded (Code Civ. Proc. § 405.22); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether it was mailed, registered or certified with return receipt, to the adverse parties and owners before it was recorded (Code
+    /// Civ. Proc. § 405.22); null where the file does not say.
+    /// </summary>
     public bool? MailedFirst { get; init; }
 
-    /// <summary>Whether a proof of that service was recorded with it (Code Civ. Proc. § 405.23); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether a proof of that service was recorded with it (Code Civ. Proc. § 405.23); null where the file does not say.
+    /// </summary>
     public bool? ProofRecorded { get; init; }
 
     /// <summary>Recorder's instrument number.</summary>
@@ -215,7 +233,9 @@ public sealed record ReleaseRecorded : Entry
 {
     internal override EntryKind Kind => ClaimKinds.ReleaseRecorded;
 
-    /// <summary>Whether it says that the debt is satisfied; false where it only gives up the claim; null where the file does not say.</summary>
+    /// <summary>
+    /// Whether it says that the debt is satisfied; false where it only gives up the claim; null where the file does not say.
+    /// </summary>
     public bool? Satisfied { get; init; }
 
     /// <summary>Recorder's instrument number.</summary>
@@ -227,7 +247,9 @@ public sealed record ReleaseBondRecorded : Entry
 {
     internal override EntryKind Kind => OwnerKinds.ReleaseBondRecorded;
 
-    /// <summary>The day notice of it, with a copy, was given to the claimant (Civ. Code § 8424(c)); null where the file does not say.</summary>
+    /// <summary>
+    /// The day notice of it, with a copy, was given to the claimant (Civ. Code § 8424(c)); null where the file does not say.
+    /// </summary>
     public LocalDate? NoticeGiven { get; init; }
 
     /// <summary>Amount of the bond, dollars and cents.</summary>

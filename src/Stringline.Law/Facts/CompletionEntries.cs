@@ -27,7 +27,9 @@ public sealed record Completed : Entry
     /// <summary>Whether somebody disputes it.</summary>
     public bool Contested { get; init; }
 
-    /// <summary>The <see cref="ResidentialStructure.Id"/> of the residential structure that was completed; null for the whole work.</summary>
+    /// <summary>
+    /// The <see cref="ResidentialStructure.Id"/> of the residential structure that was completed; null for the whole work.
+    /// </summary>
     public string? Structure { get; init; }
 }
 
@@ -40,8 +42,8 @@ public sealed record LaborCeased : Entry
     public LocalDate? Until { get; init; }
 
     /// <summary>
-    /// Whether the work was left unfinished: then it was not complete that day, and only the days without labor can complete it. Null or false
-    /// where nobody has said so.
+    /// Whether the work was left unfinished: then it was not complete that day, and only the days without labor can complete it. Null or
+    /// false where nobody has said so.
     /// </summary>
     public bool? Unfinished { get; init; }
 }
@@ -73,10 +75,15 @@ public sealed record OwnerRecorded : Entry
     /// <summary>The day of completion (or on which labor ceased) that it states.</summary>
     public LocalDate? States { get; init; }
 
-    /// <summary>The party id of the direct contractor for whose contract alone it was recorded (Civ. Code § 8186); null for the whole work.</summary>
+    /// <summary>
+    /// The party id of the direct contractor for whose contract alone it was recorded (Civ. Code § 8186); null for the whole work.
+    /// </summary>
     public string? ContractOf { get; init; }
 
-    /// <summary>What it lacks of what the Code asks of it, in words, such as the owner's signature, its verification, or the name of the true owner or of the direct contractor; null where nothing is known to be lacking.</summary>
+    /// <summary>
+    /// What it lacks of what the Code asks of it, in words, such as the owner's signature, its verification, or the name of the true owner
+    /// or of the direct contractor; null where nothing is known to be lacking.
+    /// </summary>
     public string? Lacks { get; init; }
 
     /// <summary>Whether a court has held, or the owner has granted in writing, that it has no effect.</summary>
@@ -98,7 +105,10 @@ public sealed record OwnerToldUs : Entry
     public Manner? Manner { get; init; }
 }
 
-/// <summary>An owner who did not contract for the work gave notice of nonresponsibility (Civ. Code § 8444); <see cref="Entry.On"/> is the day it was recorded.</summary>
+/// <summary>
+/// An owner who did not contract for the work gave notice of nonresponsibility (Civ. Code § 8444); <see cref="Entry.On"/> is the day it was
+/// recorded.
+/// </summary>
 public sealed record NonresponsibilityRecorded : Entry
 {
     internal override EntryKind Kind => OwnerKinds.NonresponsibilityRecorded;
@@ -112,6 +122,9 @@ public sealed record NonresponsibilityRecorded : Entry
     /// <summary>Whether the lease in effect makes the tenant do the work; null where the file does not say.</summary>
     public bool? LeaseRequiresWork { get; init; }
 
-    /// <summary>What it lacks of what the Code asks of it (Civ. Code § 8444(b)), in words, such as its verification; null where nothing is known to be lacking.</summary>
+    /// <summary>
+    /// What it lacks of what the Code asks of it (Civ. Code § 8444(b)), in words, such as its verification; null where nothing is known to
+    /// be lacking.
+    /// </summary>
     public string? Lacks { get; init; }
 }

@@ -3,7 +3,9 @@ namespace Stringline.Law.Facts;
 /// <summary>The facts of a file cut to an earlier day, for measuring a paper by the day on which it was given.</summary>
 internal static class EarlierFacts
 {
-    /// <summary>The facts of today without the work that was not surely furnished by a day, and without the payments directed to it.</summary>
+    /// <summary>
+    /// The facts of today without the work that was not surely furnished by a day, and without the payments directed to it.
+    /// </summary>
     public static FactsAsOf WithWorkThrough(this FactsAsOf facts, LocalDate day)
     {
         var entries = new List<Entry>(facts.Known.Count);

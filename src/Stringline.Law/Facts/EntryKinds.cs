@@ -37,6 +37,7 @@ public static class EntryKinds
     // Made when a kind is first asked for by its type, and not at every start.
     private static class Kinds
     {
-        public static Dictionary<Type, EntryKind> ByType { get; } = All.ToDictionary(kind => kind.Blank(0, new DayFact.Unknown()).GetType());
+        public static Dictionary<Type, EntryKind> ByType { get; } =
+            All.ToDictionary(kind => kind.Blank(0, new DayFact.Unknown()).GetType());
     }
 }

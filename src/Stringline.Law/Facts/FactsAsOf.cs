@@ -107,7 +107,9 @@ public sealed class FactsAsOf
     private NoticeGiven[]? preliminary;
     private object[] workedOut = [];
 
-    /// <summary>What a rule has worked out from these facts alone, made when it is first asked for: half a dozen rules may ask for it.</summary>
+    /// <summary>
+    /// What a rule has worked out from these facts alone, made when it is first asked for: half a dozen rules may ask for it.
+    /// </summary>
     /// <typeparam name="T">Its type, by which it is kept: one such thing for all facts.</typeparam>
     /// <param name="make">Makes it.</param>
     internal T Once<T>(Func<FactsAsOf, T> make) where T : class
@@ -219,7 +221,10 @@ public sealed class FactsAsOf
     public bool HiredByOwner =>
         Job.Claimant.Role == ClaimantRole.DirectContractor || Hirer is { Capacity: PartyCapacity.Owner };
 
-    /// <summary>Whether preliminary notice may be due to a construction lender, of whom the file names none and shows no search (Civ. Code § 8200(a)(3)).</summary>
+    /// <summary>
+    /// Whether preliminary notice may be due to a construction lender, of whom the file names none and shows no search (Civ. Code §
+    /// 8200(a)(3)).
+    /// </summary>
     public bool LenderUnknown => Job.Work.Kind == WorkKind.Private && Job.Claimant.Role != ClaimantRole.Laborer
         && Job.In(PartyCapacity.ConstructionLender).Count == 0 && All<LenderSought>().Count == 0;
 

@@ -8,8 +8,8 @@ namespace Stringline.Law.Facts;
 /// told, found and weighed. The cases are the only ones.
 /// </summary>
 /// <remarks>
-/// What takes a value from an entry, or gives an entry with it, is told of <see cref="Entry"/> and not of its kind: a generic field would be
-/// made anew for each of the kinds at every start of the program.
+/// What takes a value from an entry, or gives an entry with it, is told of <see cref="Entry"/> and not of its kind: a generic field would
+/// be made anew for each of the kinds at every start of the program.
 /// </remarks>
 public abstract record Field
 {

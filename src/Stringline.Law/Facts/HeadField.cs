@@ -1,6 +1,8 @@
 namespace Stringline.Law.Facts;
 
-/// <summary>A field of the head of a job file, as a sentence points to it: of the work, the claimant, its contract or the parties.</summary>
+/// <summary>
+/// A field of the head of a job file, as a sentence points to it: of the work, the claimant, its contract or the parties.
+/// </summary>
 /// <param name="Path">Where it stands in the file, such as <c>work.orderedByTenant</c>; of a list without the item's place.</param>
 public sealed record HeadField(string Path) : IPointer
 {

@@ -6,9 +6,9 @@ using System.Text;
 namespace Stringline.Law.Facts;
 
 /// <summary>
-/// The Latin letters with marks in which names are written (<c>data/latin-composition.txt</c>): how a loose mark joins its letter, and how a
-/// letter is written without marks. Done here because <see cref="string.Normalize(NormalizationForm)"/> does nothing when globalization is
-/// invariant. The words of the search are made with it: another plain letter needs every store's index made anew.
+/// The Latin letters with marks in which names are written (<c>data/latin-composition.txt</c>): how a loose mark joins its letter, and how
+/// a letter is written without marks. Done here because <see cref="string.Normalize(NormalizationForm)"/> does nothing when globalization
+/// is invariant. The words of the search are made with it: another plain letter needs every store's index made anew.
 /// </summary>
 public static class LatinLetters
 {

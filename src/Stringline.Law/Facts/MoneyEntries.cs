@@ -102,10 +102,16 @@ public sealed record PaymentDemanded : Entry
     /// <summary>The day on which the sum falls due under the contract (Civ. Code § 8832); null where the file does not say.</summary>
     public LocalDate? Due { get; init; }
 
-    /// <summary>Whether it says that a default has occurred under the contract, and its amount (Civ. Code § 8304(c)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether it says that a default has occurred under the contract, and its amount (Civ. Code § 8304(c)); null where the file does not
+    /// say.
+    /// </summary>
     public bool? OfDefault { get; init; }
 
-    /// <summary>The day on which the public entity returned it as no proper request (Pub. Contract Code §§ 10261.5(b), 10853(b), 20104.50(c)); null where it did not.</summary>
+    /// <summary>
+    /// The day on which the public entity returned it as no proper request (Pub. Contract Code §§ 10261.5(b), 10853(b), 20104.50(c)); null
+    /// where it did not.
+    /// </summary>
     public LocalDate? Returned { get; init; }
 
     /// <summary>The day on which the entity received the corrected request; null where it did not, or the file does not say.</summary>
@@ -143,7 +149,10 @@ public enum DisputeAbout
     /// <summary>Retention.</summary>
     Retention,
 
-    /// <summary>Other sums, such as extras or damages, so that what is due is not itself in dispute (United Riggers v. Coast Iron (2018) 4 Cal.5th 1082).</summary>
+    /// <summary>
+    /// Other sums, such as extras or damages, so that what is due is not itself in dispute (United Riggers v. Coast Iron (2018) 4 Cal.5th
+    /// 1082).
+    /// </summary>
     OtherSums,
 }
 
@@ -158,7 +167,9 @@ public sealed record Disputed : Entry
     /// <summary>Which money it is about; null where the file does not say.</summary>
     public DisputeAbout? About { get; init; }
 
-    /// <summary>The <see cref="Entry.Id"/> of the demand for payment it is about; null where the file does not say, or there is only one.</summary>
+    /// <summary>
+    /// The <see cref="Entry.Id"/> of the demand for payment it is about; null where the file does not say, or there is only one.
+    /// </summary>
     public string? Demand { get; init; }
 
     /// <summary>What about.</summary>
@@ -176,16 +187,27 @@ public sealed record DisputeClaimSent : Entry
     /// <summary>The day the owner received it, if known.</summary>
     public LocalDate? Received { get; init; }
 
-    /// <summary>How it was sent: registered or certified mail, return receipt requested, is asked; null where the file does not say.</summary>
+    /// <summary>
+    /// How it was sent: registered or certified mail, return receipt requested, is asked; null where the file does not say.
+    /// </summary>
     public Manner? Manner { get; init; }
 
-    /// <summary>The day to which the parties extended the payer's time to answer (Civ. Code § 8850(d)(2); Pub. Contract Code § 9204(d)(1)(A)); null where they did not.</summary>
+    /// <summary>
+    /// The day to which the parties extended the payer's time to answer (Civ. Code § 8850(d)(2); Pub. Contract Code § 9204(d)(1)(A)); null
+    /// where they did not.
+    /// </summary>
     public LocalDate? ExtendedTo { get; init; }
 
-    /// <summary>The day on which the public entity's governing body meets next, where it must approve the answer (Pub. Contract Code § 9204(d)(1)(C)); null where the file does not say.</summary>
+    /// <summary>
+    /// The day on which the public entity's governing body meets next, where it must approve the answer (Pub. Contract Code §
+    /// 9204(d)(1)(C)); null where the file does not say.
+    /// </summary>
     public LocalDate? NextMeeting { get; init; }
 
-    /// <summary>The day on which a local agency asked in writing for further documents (Pub. Contract Code § 20104.2(b), (c)); null where it did not.</summary>
+    /// <summary>
+    /// The day on which a local agency asked in writing for further documents (Pub. Contract Code § 20104.2(b), (c)); null where it did
+    /// not.
+    /// </summary>
     public LocalDate? DocumentsAsked { get; init; }
 
     /// <summary>The day on which it received them; null where it did not, or the file does not say.</summary>
@@ -251,7 +273,9 @@ public sealed record DisputedWorkDone : Entry
 {
     internal override EntryKind Kind => DisputeKinds.DisputedWorkDone;
 
-    /// <summary>The day on which the payer accepted that work (Civ. Code § 8816(b)); null where it did not, or the file does not say.</summary>
+    /// <summary>
+    /// The day on which the payer accepted that work (Civ. Code § 8816(b)); null where it did not, or the file does not say.
+    /// </summary>
     public LocalDate? Accepted { get; init; }
 
     /// <summary>The day on which the payer rejected it; null where it did not, or the file does not say.</summary>
@@ -266,14 +290,19 @@ public sealed record StopWorkNoticeGiven : Entry
     /// <summary>Party ids to whom it, or a copy, was given; empty where the file does not say.</summary>
     public IReadOnlyList<string> To { get; init; } = [];
 
-    /// <summary>The day on which notice of intent was posted at the site and at its main office (Civ. Code § 8834(a)), the first it can be where that is in doubt; null where the file does not say.</summary>
+    /// <summary>
+    /// The day on which notice of intent was posted at the site and at its main office (Civ. Code § 8834(a)), the first it can be where
+    /// that is in doubt; null where the file does not say.
+    /// </summary>
     public LocalDate? Posted { get; init; }
 
     /// <summary>The last day on which it can have been posted; null where the day is known, or the file says nothing of it.</summary>
     public LocalDate? PostedBy { get; init; }
 }
 
-/// <summary>Which of the two notices goes before work is suspended under the claims procedure of private work (Civ. Code § 8850(k)).</summary>
+/// <summary>
+/// Which of the two notices goes before work is suspended under the claims procedure of private work (Civ. Code § 8850(k)).
+/// </summary>
 public enum SuspensionNotice
 {
     /// <summary>That payment is due, or that the claim is deemed denied (paragraph (1)).</summary>
@@ -343,6 +372,8 @@ public sealed record ContractEnded : Entry
     /// <summary>How.</summary>
     public required ContractEnd How { get; init; }
 
-    /// <summary>Whether the payer did it: true, the one who hired the claimant; false, the claimant; null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the payer did it: true, the one who hired the claimant; false, the claimant; null where the file does not say.
+    /// </summary>
     public bool? ByPayer { get; init; }
 }

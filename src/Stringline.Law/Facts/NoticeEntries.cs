@@ -74,19 +74,30 @@ public sealed record NoticeGiven : Entry
     /// <summary>Article number of the mailing.</summary>
     public string? Article { get; init; }
 
-    /// <summary>The estimate of the total price that a preliminary notice states, dollars and cents; null where the file does not say.</summary>
+    /// <summary>
+    /// The estimate of the total price that a preliminary notice states, dollars and cents; null where the file does not say.
+    /// </summary>
     public decimal? Estimate { get; init; }
 
     /// <summary>How the estimate was reached; null where the file does not say.</summary>
     public EstimateBasis? EstimateBasis { get; init; }
 
-    /// <summary>What the notice lacks of what the Code asks of it, in words, such as the statement of Civ. Code § 8202(a); null where nothing is known to be lacking.</summary>
+    /// <summary>
+    /// What the notice lacks of what the Code asks of it, in words, such as the statement of Civ. Code § 8202(a); null where nothing is
+    /// known to be lacking.
+    /// </summary>
     public string? Lacks { get; init; }
 
-    /// <summary>Of a notice left and mailed: the day it was mailed, from which it is complete after five days (Civ. Code § 8116(c)); null where the file does not say.</summary>
+    /// <summary>
+    /// Of a notice left and mailed: the day it was mailed, from which it is complete after five days (Civ. Code § 8116(c)); null where the
+    /// file does not say.
+    /// </summary>
     public LocalDate? Mailed { get; init; }
 
-    /// <summary>Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. § 415.20(b)); null where the file does not say.</summary>
+    /// <summary>
+    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. §
+    /// 415.20(b)); null where the file does not say.
+    /// </summary>
     public int? Tries { get; init; }
 }
 
@@ -116,13 +127,21 @@ public sealed record StopPaymentGiven : Entry
     /// <summary>Of a notice left and mailed: the day it was mailed; null where the file does not say.</summary>
     public LocalDate? Mailed { get; init; }
 
-    /// <summary>Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. § 415.20(b)); null where the file does not say.</summary>
+    /// <summary>
+    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. §
+    /// 415.20(b)); null where the file does not say.
+    /// </summary>
     public int? Tries { get; init; }
 
-    /// <summary>What it lacks of what the Code asks of it, in words, such as its verification; null where nothing is known to be lacking.</summary>
+    /// <summary>
+    /// What it lacks of what the Code asks of it, in words, such as its verification; null where nothing is known to be lacking.
+    /// </summary>
     public string? Lacks { get; init; }
 
-    /// <summary>Whether ten dollars were paid with it, so that the public entity must tell of the time to sue (Civ. Code § 9362); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether ten dollars were paid with it, so that the public entity must tell of the time to sue (Civ. Code § 9362); null where the
+    /// file does not say.
+    /// </summary>
     public bool? TenDollars { get; init; }
 }
 
@@ -143,7 +162,10 @@ public sealed record BondNoticeGiven : Entry
     /// <summary>Of a notice left and mailed: the day it was mailed; null where the file does not say.</summary>
     public LocalDate? Mailed { get; init; }
 
-    /// <summary>Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. § 415.20(b)); null where the file does not say.</summary>
+    /// <summary>
+    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. §
+    /// 415.20(b)); null where the file does not say.
+    /// </summary>
     public int? Tries { get; init; }
 
     /// <summary>The amount it states, dollars and cents; null where the file does not say.</summary>
@@ -183,7 +205,10 @@ public sealed record StopPaymentBondGiven : Entry
     public string? Surety { get; init; }
 }
 
-/// <summary>The construction lender objected to the bond that came with a stop payment notice (Civ. Code § 8534); <see cref="Entry.On"/> is the day of the objection.</summary>
+/// <summary>
+/// The construction lender objected to the bond that came with a stop payment notice (Civ. Code § 8534); <see cref="Entry.On"/> is the day
+/// of the objection.
+/// </summary>
 public sealed record BondObjected : Entry
 {
     internal override EntryKind Kind => OwnerKinds.BondObjected;
@@ -216,7 +241,10 @@ public sealed record LenderSought : Entry
     public string? Where { get; init; }
 }
 
-/// <summary>The preliminary notice was filed with the county recorder, who then mails word of a notice of completion or cessation (Civ. Code § 8214).</summary>
+/// <summary>
+/// The preliminary notice was filed with the county recorder, who then mails word of a notice of completion or cessation (Civ. Code §
+/// 8214).
+/// </summary>
 public sealed record NoticeFiled : Entry
 {
     internal override EntryKind Kind => NoticeKinds.NoticeFiled;
@@ -225,7 +253,9 @@ public sealed record NoticeFiled : Entry
     public string? Instrument { get; init; }
 }
 
-/// <summary>A claim of lien or a stop payment notice of someone working under the claimant's own contract (Civ. Code §§ 8434, 8542).</summary>
+/// <summary>
+/// A claim of lien or a stop payment notice of someone working under the claimant's own contract (Civ. Code §§ 8434, 8542).
+/// </summary>
 public sealed record LowerTierClaim : Entry
 {
     internal override EntryKind Kind => ClaimKinds.LowerTierClaim;

@@ -1,6 +1,8 @@
 namespace Stringline.Law.Facts;
 
-/// <summary>Finds a party by its id: a few are looked through, many are put in order once. It says nothing of its own, so all are equal.</summary>
+/// <summary>
+/// Finds a party by its id: a few are looked through, many are put in order once. It says nothing of its own, so all are equal.
+/// </summary>
 internal sealed class PartiesById : IEquatable<PartiesById>
 {
     private const int Few = 16;

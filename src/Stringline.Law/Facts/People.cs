@@ -49,10 +49,16 @@ public sealed record Claimant
     /// <summary>Its e-mail address.</summary>
     public string? Email { get; init; }
 
-    /// <summary>For a supplier or lessor: whether it installs, or contracts for the installation of, what it furnishes, or furnishes an operator with equipment (Bus. &amp; Prof. Code §§ 7026.1, 7045); null where the file does not say.</summary>
+    /// <summary>
+    /// For a supplier or lessor: whether it installs, or contracts for the installation of, what it furnishes, or furnishes an operator
+    /// with equipment (Bus. &amp; Prof. Code §§ 7026.1, 7045); null where the file does not say.
+    /// </summary>
     public bool? Installs { get; init; }
 
-    /// <summary>Whether it is a duly authorized motor carrier of property in dump truck equipment (Bus. &amp; Prof. Code § 7108.6); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether it is a duly authorized motor carrier of property in dump truck equipment (Bus. &amp; Prof. Code § 7108.6); null where the
+    /// file does not say.
+    /// </summary>
     public bool? DumpTrucks { get; init; }
 }
 
@@ -79,16 +85,27 @@ public sealed record License
     /// <summary>Whether the claimant was never licensed, as against no span being entered.</summary>
     public bool Never { get; init; }
 
-    /// <summary>Whether the license is held by the one who made the contract and sues (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the license is held by the one who made the contract and sues (Bus. &amp; Prof. Code § 7031(d)); null where the file does
+    /// not say.
+    /// </summary>
     public bool? SameEntity { get; init; }
 
-    /// <summary>Whether its classification is proper for the work (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether its classification is proper for the work (Bus. &amp; Prof. Code § 7031(d)); null where the file does not say.
+    /// </summary>
     public bool? FitsWork { get; init; }
 
-    /// <summary>Whether a certificate of workers' compensation insurance, or a true exemption, was on file on every day of the work (Bus. &amp; Prof. Code § 7125.2); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether a certificate of workers' compensation insurance, or a true exemption, was on file on every day of the work (Bus. &amp;
+    /// Prof. Code § 7125.2); null where the file does not say.
+    /// </summary>
     public bool? InsuranceOnFile { get; init; }
 
-    /// <summary>Whether the claimant acted reasonably and in good faith to keep the license and cured the lapse promptly on learning of it (Bus. &amp; Prof. Code § 7031(e)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the claimant acted reasonably and in good faith to keep the license and cured the lapse promptly on learning of it (Bus.
+    /// &amp; Prof. Code § 7031(e)); null where the file does not say.
+    /// </summary>
     public bool? GoodFaith { get; init; }
 }
 
@@ -108,16 +125,24 @@ public enum LapseCause
 /// <summary>A span of an active license.</summary>
 /// <param name="From">First day active.</param>
 /// <param name="To">Last day active, included; null while it goes on.</param>
-/// <param name="Reinstated">The day on which the board took what put the license back for this span, where it had been suspended or had lapsed; null where it was active all the while.</param>
+/// <param name="Reinstated">The day on which the board took what put the license back for this span, where it had been suspended or had
+/// lapsed; null where it was active all the while.</param>
 public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? Reinstated = null)
 {
     /// <summary>Why it had lapsed or was suspended; null where the file does not say, or it was active all the while.</summary>
     public LapseCause? Cause { get; init; }
 
-    /// <summary>The day on which the renewal or certificate was delivered or postmarked (Bus. &amp; Prof. Code § 7141.5); null where the file does not say.</summary>
+    /// <summary>
+    /// The day on which the renewal or certificate was delivered or postmarked (Bus. &amp; Prof. Code § 7141.5); null where the file does
+    /// not say.
+    /// </summary>
     public LocalDate? Sent { get; init; }
 
-    /// <summary>Whether it was shown to the registrar that no certificate was on file in time for circumstances beyond the licensee's control (Bus. &amp; Prof. Code § 7125.1(b)); false where there were none; null where the file does not say. A renewal has no such excuse (§ 7141.5).</summary>
+    /// <summary>
+    /// Whether it was shown to the registrar that no certificate was on file in time for circumstances beyond the licensee's control (Bus.
+    /// &amp; Prof. Code § 7125.1(b)); false where there were none; null where the file does not say. A renewal has no such excuse (§
+    /// 7141.5).
+    /// </summary>
     public bool? BeyondControl { get; init; }
 }
 
@@ -211,10 +236,15 @@ public sealed record Party
     /// <summary>How it holds title to the site; null where the file does not say.</summary>
     public TitleHolding? HoldsTitleAs { get; init; }
 
-    /// <summary>For a construction lender: the first day on which the public record or the claimant's own knowledge named it; null where the file does not say.</summary>
+    /// <summary>
+    /// For a construction lender: the first day on which the public record or the claimant's own knowledge named it; null where the file
+    /// does not say.
+    /// </summary>
     public LocalDate? KnownSince { get; init; }
 
-    /// <summary>For a supplier: whether it agreed to make a definite, substantial part of the work to the plans; null where the file does not say.</summary>
+    /// <summary>
+    /// For a supplier: whether it agreed to make a definite, substantial part of the work to the plans; null where the file does not say.
+    /// </summary>
     public bool? MadeToPlans { get; init; }
 
     /// <summary>What kind of address <see cref="Address"/> is; null where the file does not say.</summary>
@@ -235,7 +265,9 @@ public sealed record Party
     /// <summary>The last day of the stay; null while it lasts.</summary>
     public LocalDate? BankruptUntil { get; init; }
 
-    /// <summary>For a subcontractor or supplier: the party id of the direct contractor under whom it works; null where the file does not say.</summary>
+    /// <summary>
+    /// For a subcontractor or supplier: the party id of the direct contractor under whom it works; null where the file does not say.
+    /// </summary>
     public string? WorksUnder { get; init; }
 
     /// <summary>For an owner: how it came by its interest; null where the file does not say.</summary>
@@ -244,10 +276,14 @@ public sealed record Party
     /// <summary>For an owner: the day on which it sold the land; null where it did not, as far as the file says.</summary>
     public LocalDate? SoldOn { get; init; }
 
-    /// <summary>For an owner who did not order the work: whether it knew of it (Civ. Code § 8442(b)); null where the file does not say.</summary>
+    /// <summary>
+    /// For an owner who did not order the work: whether it knew of it (Civ. Code § 8442(b)); null where the file does not say.
+    /// </summary>
     public bool? KnewOfWork { get; init; }
 
-    /// <summary>For a construction lender: the day on which its deed of trust was recorded (Civ. Code § 8450); null where the file does not say.</summary>
+    /// <summary>
+    /// For a construction lender: the day on which its deed of trust was recorded (Civ. Code § 8450); null where the file does not say.
+    /// </summary>
     public LocalDate? DeedRecorded { get; init; }
 }
 
@@ -263,15 +299,22 @@ public sealed record Contract
     /// <summary>Agreed price in dollars and cents, never negative; null where only unit prices were agreed.</summary>
     public decimal? Price { get; init; }
 
-    /// <summary>Reasonable value of the work in dollars and cents, where the claimant puts it below the price (Civ. Code § 8430(a)(1)).</summary>
+    /// <summary>
+    /// Reasonable value of the work in dollars and cents, where the claimant puts it below the price (Civ. Code § 8430(a)(1)).
+    /// </summary>
     public decimal? ReasonableValue { get; init; }
 
     /// <summary>General description of the work provided or to be provided.</summary>
     public string? Work { get; init; }
 
-    /// <summary>Days after the claimant's bill on which payment falls due under the contract (Civ. Code § 8832); null where the file does not say.</summary>
+    /// <summary>
+    /// Days after the claimant's bill on which payment falls due under the contract (Civ. Code § 8832); null where the file does not say.
+    /// </summary>
     public int? PaymentDueDays { get; init; }
 
-    /// <summary>Whether the claimant was told before or at the request for bids that payment and performance bonds are required, and brought none (Civ. Code § 8811(b)(2); Pub. Contract Code § 7201(b)(2)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the claimant was told before or at the request for bids that payment and performance bonds are required, and brought none
+    /// (Civ. Code § 8811(b)(2); Pub. Contract Code § 7201(b)(2)); null where the file does not say.
+    /// </summary>
     public bool? BondNotBrought { get; init; }
 }

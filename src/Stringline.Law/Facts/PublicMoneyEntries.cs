@@ -16,7 +16,9 @@ public enum ReleaseGround
     NoBasis,
 }
 
-/// <summary>The public entity served the claimant with the direct contractor's affidavit and demand for summary release (Civ. Code §§ 9402, 9404).</summary>
+/// <summary>
+/// The public entity served the claimant with the direct contractor's affidavit and demand for summary release (Civ. Code §§ 9402, 9404).
+/// </summary>
 public sealed record ReleaseAffidavitServed : Entry
 {
     internal override EntryKind Kind => PublicKinds.ReleaseAffidavitServed;
@@ -45,7 +47,10 @@ public sealed record CounteraffidavitServed : Entry
     /// <summary>How; null where the file does not say.</summary>
     public Manner? Manner { get; init; }
 
-    /// <summary>Whether a proof of service of the copy on the direct contractor went with it (Civ. Code § 9406(a)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether a proof of service of the copy on the direct contractor went with it (Civ. Code § 9406(a)); null where the file does not
+    /// say.
+    /// </summary>
     public bool? Proof { get; init; }
 }
 

@@ -32,7 +32,8 @@ internal static class Supersession
     private static void Remove(List<Entry> known, Dictionary<string, int> open)
     {
         var fates = Fates(known, open);
-        known.RemoveAll(entry => entry is Withdrawn || (entry.Id is { } id && open.ContainsKey(id) && fates.GetValueOrDefault(id, Fate.Replaced) != Fate.Counts));
+        known.RemoveAll(entry => entry is Withdrawn
+            || (entry.Id is { } id && open.ContainsKey(id) && fates.GetValueOrDefault(id, Fate.Replaced) != Fate.Counts));
     }
 
     // From the last word back: the fate of an entry is settled once that of everything which supersedes it is.

@@ -22,7 +22,9 @@ public enum TitleForm
     PublicEntity,
 }
 
-/// <summary>How a party holds title, with the persons behind its name (Gov. Code § 27288.1(a): the names in which the interest appears of record).</summary>
+/// <summary>
+/// How a party holds title, with the persons behind its name (Gov. Code § 27288.1(a): the names in which the interest appears of record).
+/// </summary>
 public sealed record TitleHolding
 {
     /// <summary>The form.</summary>
@@ -38,7 +40,9 @@ public sealed record TitleHolding
     public TitleHolder? Decedent { get; init; }
 }
 
-/// <summary>A natural person, or an entity such as a bank that is trustee. Surname and given names are never guessed from a whole name.</summary>
+/// <summary>
+/// A natural person, or an entity such as a bank that is trustee. Surname and given names are never guessed from a whole name.
+/// </summary>
 public sealed record TitleHolder
 {
     /// <summary>Surname of a natural person.</summary>

@@ -39,9 +39,14 @@ public sealed record Waived : Entry
     /// <summary>False where the paper does not follow the statutory form; null where the file does not say.</summary>
     public bool? InStatutoryForm { get; init; }
 
-    /// <summary>Of a conditional progress form: the days of the earlier waivers that it lists as not paid (Civ. Code § 8132, exception (3)); empty where it lists none, null where the file does not say.</summary>
+    /// <summary>
+    /// Of a conditional progress form: the days of the earlier waivers that it lists as not paid (Civ. Code § 8132, exception (3)); empty
+    /// where it lists none, null where the file does not say.
+    /// </summary>
     public IReadOnlyList<LocalDate>? UnpaidWaivers { get; init; }
 
-    /// <summary>Whether it settles a dispute or an action and names the lien or claim (Civ. Code § 8130); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether it settles a dispute or an action and names the lien or claim (Civ. Code § 8130); null where the file does not say.
+    /// </summary>
     public bool? Settlement { get; init; }
 }

@@ -53,34 +53,56 @@ public sealed record Work
     /// <summary>The day the whole work commenced at the site, if known.</summary>
     public LocalDate? Commenced { get; init; }
 
-    /// <summary>Whether two or more direct contracts, each for a portion, make up the work (Civ. Code § 8186); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether two or more direct contracts, each for a portion, make up the work (Civ. Code § 8186); null where the file does not say.
+    /// </summary>
     public bool? SeveralDirectContracts { get; init; }
 
-    /// <summary>The number of separate residential structures, each a work of its own (Civ. Code § 8448); null where the file does not say.</summary>
+    /// <summary>
+    /// The number of separate residential structures, each a work of its own (Civ. Code § 8448); null where the file does not say.
+    /// </summary>
     public int? ResidentialStructures { get; init; }
 
     /// <summary>Whether the work is on a condominium or other common interest development; null where the file does not say.</summary>
     public bool? CommonInterest { get; init; }
 
-    /// <summary>Whether the claimant's work is site improvement under a direct contract of its own (Civ. Code § 8454); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the claimant's work is site improvement under a direct contract of its own (Civ. Code § 8454); null where the file does not
+    /// say.
+    /// </summary>
     public bool? SiteImprovement { get; init; }
 
-    /// <summary>Whether the one who contracted for the work is a tenant or other holder of less than the fee (Civ. Code § 8442); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the one who contracted for the work is a tenant or other holder of less than the fee (Civ. Code § 8442); null where the file
+    /// does not say.
+    /// </summary>
     public bool? OrderedByTenant { get; init; }
 
-    /// <summary>Whether the building is residential, not mixed-use and not over four stories (Civ. Code §§ 8811, 8850); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the building is residential, not mixed-use and not over four stories (Civ. Code §§ 8811, 8850); null where the file does not
+    /// say.
+    /// </summary>
     public bool? LowRiseResidential { get; init; }
 
-    /// <summary>Whether a public work is under the State Contract Act (Pub. Contract Code § 10100 ff.), so that idleness never completes it (Civ. Code § 9200(b)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether a public work is under the State Contract Act (Pub. Contract Code § 10100 ff.), so that idleness never completes it (Civ.
+    /// Code § 9200(b)); null where the file does not say.
+    /// </summary>
     public bool? StateContractAct { get; init; }
 
-    /// <summary>Whether the public takes over an interest in what is built, so that <see cref="SubjectToAcceptanceBy"/> accepts and does not only approve it (Civ. Code § 8180(b)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the public takes over an interest in what is built, so that <see cref="SubjectToAcceptanceBy"/> accepts and does not only
+    /// approve it (Civ. Code § 8180(b)); null where the file does not say.
+    /// </summary>
     public bool? PublicTakesOver { get; init; }
 
     /// <summary>Which public body contracted for a public work; null where the file does not say.</summary>
     public PublicBody? Body { get; init; }
 
-    /// <summary>Whether the public entity found before bids that a public work is substantially complex (Pub. Contract Code § 7201(b)(4)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the public entity found before bids that a public work is substantially complex (Pub. Contract Code § 7201(b)(4)); null
+    /// where the file does not say.
+    /// </summary>
     public bool? SubstantiallyComplex { get; init; }
 
     /// <summary>Whether the owner is a public utility (Civ. Code § 8802); null where the file does not say.</summary>
@@ -92,13 +114,18 @@ public sealed record Work
     /// <summary>What the whole work was expected to cost, dollars and cents (Civ. Code § 8318); null where the file does not say.</summary>
     public decimal? ExpectedCost { get; init; }
 
-    /// <summary>Whether one of Civ. Code §§ 8702, 8704, 8710(a) frees the owner of a large project from giving security; null where the file does not say.</summary>
+    /// <summary>
+    /// Whether one of Civ. Code §§ 8702, 8704, 8710(a) frees the owner of a large project from giving security; null where the file does
+    /// not say.
+    /// </summary>
     public bool? SecurityExempt { get; init; }
 
     /// <summary>What is known of the contract between the owner and the direct contractor; null where nothing is.</summary>
     public DirectContract? DirectContract { get; init; }
 
-    /// <summary>The separate residential structures, each a work of its own (Civ. Code §§ 8446-8448); empty where the file names none.</summary>
+    /// <summary>
+    /// The separate residential structures, each a work of its own (Civ. Code §§ 8446-8448); empty where the file names none.
+    /// </summary>
     public IReadOnlyList<ResidentialStructure> Structures { get; init; } = [];
 }
 
@@ -136,7 +163,9 @@ public sealed record DirectContract
     /// <summary>The retention it allows, in percent (Civ. Code § 8811(b)(1)(C)); null where the file does not say.</summary>
     public decimal? RetentionPercent { get; init; }
 
-    /// <summary>The day on which it was filed with the county recorder (Civ. Code §§ 8432(b), 8600); null where it was not, as far as the file says.</summary>
+    /// <summary>
+    /// The day on which it was filed with the county recorder (Civ. Code §§ 8432(b), 8600); null where it was not, as far as the file says.
+    /// </summary>
     public LocalDate? Filed { get; init; }
 }
 
@@ -203,6 +232,9 @@ public sealed record PaymentBond
     /// <summary>Amount of the bond, dollars and cents; null where the file does not say.</summary>
     public decimal? Amount { get; init; }
 
-    /// <summary>The party id of the principal: an owner, a direct contractor or a subcontractor (Civ. Code § 8606(b)); null where the file does not say.</summary>
+    /// <summary>
+    /// The party id of the principal: an owner, a direct contractor or a subcontractor (Civ. Code § 8606(b)); null where the file does not
+    /// say.
+    /// </summary>
     public string? Principal { get; init; }
 }

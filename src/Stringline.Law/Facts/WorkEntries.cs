@@ -35,10 +35,15 @@ public sealed record Change : Entry
     /// <summary>Dollars and cents added to the price; negative for a deduction.</summary>
     public required decimal Amount { get; init; }
 
-    /// <summary>Whether it is in the direct contract or a modification of it (Civ. Code § 8432(a)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether it is in the direct contract or a modification of it (Civ. Code § 8432(a)); null where the file does not say.
+    /// </summary>
     public bool? InDirectContract { get; init; }
 
-    /// <summary>Whether the claimant knew, or was on notice, before the work that it is not in the direct contract (Civ. Code § 8432(a)); null where the file does not say.</summary>
+    /// <summary>
+    /// Whether the claimant knew, or was on notice, before the work that it is not in the direct contract (Civ. Code § 8432(a)); null where
+    /// the file does not say.
+    /// </summary>
     public bool? KnewOutside { get; init; }
 
     /// <summary>Whether it was agreed in writing (Civ. Code § 8430(c)).</summary>

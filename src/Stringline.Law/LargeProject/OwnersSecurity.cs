@@ -12,7 +12,10 @@ public static class OwnersSecurity
     /// <summary>A number of this part as of the day of the contract.</summary>
     private static NumberRow Of(FactsAsOf facts, Number number) => facts.Numbers.On(number, facts.Job.Contract.On ?? facts.AsOf);
 
-    /// <summary>The findings <c>owners-security.due</c> and <c>owners-security.suspension-first-day</c>; none for others than the direct contractor of a large project.</summary>
+    /// <summary>
+    /// The findings <c>owners-security.due</c> and <c>owners-security.suspension-first-day</c>; none for others than the direct contractor
+    /// of a large project.
+    /// </summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts)
     {
         if (facts.Job.Claimant.Role != ClaimantRole.DirectContractor || facts.Job.Contract.Price is not { } price
@@ -28,7 +31,8 @@ public static class OwnersSecurity
 
     /// <summary>By the price and by what the one who ordered the work holds.</summary>
     [Rule("Civ. Code § 8700(a)")]
-    private static Verdict Applies(FactsAsOf facts) => (facts.Job.Contract.Price > Of(facts, Number.FeePriceWithSecurity).Value, facts.Job.Work.OrderedByTenant) switch
+    private static Verdict Applies(FactsAsOf facts) =>
+        (facts.Job.Contract.Price > Of(facts, Number.FeePriceWithSecurity).Value, facts.Job.Work.OrderedByTenant) switch
     {
         (true, _) => Verdict.Yes,
         (false, true) => Verdict.Yes,
@@ -36,7 +40,10 @@ public static class OwnersSecurity
         (false, null) => Verdict.Open,
     };
 
-    /// <summary>A bond, a letter of credit or an escrow account of 15 percent of the price, 25 where the work is short; and a certified copy of the construction deed of trust.</summary>
+    /// <summary>
+    /// A bond, a letter of credit or an escrow account of 15 percent of the price, 25 where the work is short; and a certified copy of the
+    /// construction deed of trust.
+    /// </summary>
     [Rule("Civ. Code § 8710")]
     [Rule("Civ. Code § 8720")]
     [Rule("Civ. Code § 8722")]
@@ -63,18 +70,39 @@ public static class OwnersSecurity
             Amount = amount,
             Explain = () =>
             [
-                Reason.Of("Civ. Code § 8700(a)", $"The owner owes security where the price, {price} here, is above {fee}, or above {lesser} for one who holds less than the fee, as a tenant does."),
-                Reason.Of("Civ. Code § 8722", $"At least {percent} of the price, {amount}; {shortPercent}, {shortly}, if the work is to be substantially completed within {shortWork} after it commences. Where the price is not fixed, of the guaranteed maximum or of the estimate in good faith (Civ. Code § 8730)."),
-                Reason.Of("Civ. Code § 8720", $"By a bond, an irrevocable letter of credit or a construction security escrow account; it pays only if the owner defaults on what it owes. With it goes a copy, certified by the recorder, of the deed of trust for the construction loan (Civ. Code § 8710(b))."),
-                Reason.Of("Civ. Code § 8712", $"If it is not given, demand it by notice; work may be suspended if it is not there within {wait} after that. No contract can waive it (Civ. Code § 8714)."),
+                Reason.Of("Civ. Code § 8700(a)", $"The owner owes security where the price, {price} here, is "
+                    + $"above {fee}, or above {lesser} for one who holds less than the fee, as a tenant does."),
+                Reason.Of("Civ. Code § 8722", $"At least {percent} of the price, {amount}; {shortPercent}, {shortly}, if the work is to be "
+                    + $"substantially completed within {shortWork} after it commences. Where the price is not fixed, of the guaranteed "
+                    + $"maximum or of the estimate in good faith (Civ. Code § 8730)."),
+                Reason.Of("Civ. Code § 8720", $"By a bond, an irrevocable letter of credit or a construction security escrow account; it "
+                    + $"pays only if the owner defaults on what it owes. With it goes a copy, certified by the recorder, of the deed of "
+                    + $"trust for the construction loan (Civ. Code § 8710(b))."),
+                Reason.Of("Civ. Code § 8712", $"If it is not given, demand it by notice; work may be suspended if it is not there "
+                    + $"within {wait} after that. No contract can waive it (Civ. Code § 8714)."),
                 .. held.Why is { } told ? (Reason[])[told] : [],
             ],
             Ask = () =>
             [
-                .. Applies(facts) == Verdict.Open ? (Question[])[new Question($"Does the one who ordered the work hold less than the fee, as a tenant does?{HeadField.WorkOrderedByTenant:aside}", Dollars: amount)] : [],
-                .. facts.Job.Work.OrderedByTenant == true && price <= fee ? (Question[])[new Question($"Does the lease run for at least {lease.Text} and cover whole parcels? Then the tenant counts as owner of the fee, and nothing is owed at this price.{HeadField.WorkOrderedByTenant:aside}", Dollars: amount)] : [],
-                .. facts.Job.Work.SecurityExempt is null ? (Question[])[new Question($"Is it a single-family house or a housing development with a density bonus, is the owner a listed company rated investment grade or a company with a net worth above {worth.Text}, or does it own the majority of the contractor? Then no security is owed.{HeadField.WorkSecurityExempt:aside}", Dollars: amount)] : [],
-                .. held is { Is: Verdict.Yes, Entry.Amount: { } whole } && whole >= shortly ? (Question[])[] : [new Question($"Is the work to be substantially completed within {shortWork} after it commences? Then {shortPercent.Text} is owed.", Dollars: shortly - amount)],
+                .. Applies(facts) == Verdict.Open
+                    ? (Question[])[
+                        new Question($"Does the one who ordered the work hold less than the fee, as a tenant "
+                            + $"does?{HeadField.WorkOrderedByTenant:aside}", Dollars: amount)] : [],
+                .. facts.Job.Work.OrderedByTenant == true && price <= fee
+                    ? (Question[])[
+                        new Question($"Does the lease run for at least {lease.Text} and cover whole parcels? Then the tenant counts as "
+                            + $"owner of the fee, and nothing is owed at this "
+                            + $"price.{HeadField.WorkOrderedByTenant:aside}", Dollars: amount)] : [],
+                .. facts.Job.Work.SecurityExempt is null
+                    ? (Question[])[
+                        new Question($"Is it a single-family house or a housing development with a density bonus, is the owner a listed "
+                            + $"company rated investment grade or a company with a net worth above {worth.Text}, or does it own the "
+                            + $"majority of the contractor? Then no security is "
+                            + $"owed.{HeadField.WorkSecurityExempt:aside}", Dollars: amount)] : [],
+                .. held is { Is: Verdict.Yes, Entry.Amount: { } whole } && whole >= shortly
+                    ? (Question[])[]
+                    : [new Question($"Is the work to be substantially completed within {shortWork} after it commences? "
+                        + $"Then {shortPercent.Text} is owed.", Dollars: shortly - amount)],
                 .. held.Asks is { } asked ? (Question[])[asked] : [],
             ],
         };
@@ -82,9 +110,12 @@ public static class OwnersSecurity
 
     private static bool IsOwed(FactsAsOf facts) => Applies(facts) == Verdict.Yes && facts.Job.Work.SecurityExempt == false;
 
-    private static decimal Part(decimal price, NumberRow percent) => decimal.Round(percent.PercentOf(price), 2, MidpointRounding.AwayFromZero);
+    private static decimal Part(decimal price, NumberRow percent) =>
+        decimal.Round(percent.PercentOf(price), 2, MidpointRounding.AwayFromZero);
 
-    /// <summary>Ten days after notice demanding it, the contractor may suspend work until the security is there: with it the right ends.</summary>
+    /// <summary>
+    /// Ten days after notice demanding it, the contractor may suspend work until the security is there: with it the right ends.
+    /// </summary>
     [Rule("Civ. Code § 8712")]
     private static Finding Suspension(FactsAsOf facts, SecurityHeld held, SecurityDemanded demand, DaySpan on)
     {
@@ -104,14 +135,23 @@ public static class OwnersSecurity
             Band = Deadline.BandOver(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8712", $"Security was demanded {on}. If it is not there within {wait}, work may be suspended from {first} until it is.", [demand]),
-                .. isGood ? (Reason[])[] : [Reason.Of("Civ. Code § 8712", $"The demand was not given in a manner of Civ. Code § 8106: give it again.", [demand])],
+                Reason.Of("Civ. Code § 8712", $"Security was demanded {on}. If it is not there within {wait}, work may be suspended "
+                    + $"from {first} until it is.", [demand]),
+                .. isGood ? (Reason[])[]
+                    : [Reason.Of("Civ. Code § 8712", $"The demand was not given in a manner of Civ. Code § 8106: give it again.",
+                        [demand])],
                 .. held.Why is { } told ? (Reason[])[told] : [],
             ],
             Questions =
             [
-                .. held.Is != Verdict.Yes && demand.Manner is null ? (Question[])[new Question($"How was the demand for security given?{DisputeKinds.SecurityDemanded.At("manner"):aside}") { Corrects = demand }] : [],
-                .. held.Entry is null && facts.AsOf >= first ? (Question[])[new Question($"Has the owner provided the security since? Then work may no longer be suspended for want of it.{DisputeKinds.SecurityProvided:aside}")] : [],
+                .. held.Is != Verdict.Yes && demand.Manner is null
+                    ? (Question[])[
+                        new Question($"How was the demand for security given?{DisputeKinds.SecurityDemanded.At("manner"):aside}") {
+                            Corrects = demand }] : [],
+                .. held.Entry is null && facts.AsOf >= first
+                    ? (Question[])[
+                        new Question($"Has the owner provided the security since? Then work may no longer be suspended for want of "
+                            + $"it.{DisputeKinds.SecurityProvided:aside}")] : [],
                 .. held.Asks is { } asked ? (Question[])[asked] : [],
             ],
         };

@@ -7,7 +7,9 @@ namespace Stringline.Law.Licensing;
 /// <summary>Who needs no contractor's license.</summary>
 internal static class Exemptions
 {
-    /// <summary>Who builds, or installs what it sells, or contracts for its installation, or furnishes an operator with equipment, is a contractor.</summary>
+    /// <summary>
+    /// Who builds, or installs what it sells, or contracts for its installation, or furnishes an operator with equipment, is a contractor.
+    /// </summary>
     [Rule("Bus. & Prof. Code § 7026")]
     [Rule("Bus. & Prof. Code § 7045")]
     private static bool ActsAsContractor(Claimant claimant) =>
@@ -24,7 +26,10 @@ internal static class Exemptions
     /// <summary>The file says that no license is needed.</summary>
     public static Outcome NotRequired(FactsAsOf facts) => ActsAsContractor(facts.Job.Claimant)
         ? LicenseGate.Answer(Standing.InDoubt,
-            [Reason.Of(LicenseGate.Bar, $"The file says that no license is needed, but the claimant is a contractor; the minor-work exemption ends at {facts.Numbers.On(Number.MinorWork, facts.Job.Contract.On ?? facts.AsOf)} for the whole undertaking, asks that no permit is needed and that nobody is employed, and is never open where the work is only a part of a larger one (Bus. & Prof. Code § 7048).")],
+            [Reason.Of(LicenseGate.Bar, $"The file says that no license is needed, but the claimant is a contractor; the minor-work "
+                + $"exemption ends at {facts.Numbers.On(Number.MinorWork, facts.Job.Contract.On ?? facts.AsOf)} for the whole undertaking, "
+                + $"asks that no permit is needed and that nobody is employed, and is never open where the work is only a part of a larger "
+                + $"one (Bus. & Prof. Code § 7048).")],
             [new Question($"On which exemption does the claimant, a contractor, rely?{HeadField.ClaimantLicense:aside}")])
         : LicenseGate.Answer(Standing.Kept, [Said(facts.Job.Claimant.Role)], []);
 
@@ -41,19 +46,30 @@ internal static class Exemptions
 
     private static Reason Assumed(ClaimantRole role) => role switch
     {
-        ClaimantRole.DesignProfessional => Reason.Of(Section(role), $"Assumed: the claimant is a licensed architect or a registered engineer who acts solely in that capacity, so no contractor's license is needed."),
-        ClaimantRole.Laborer => Reason.Of(Section(role), $"Assumed: the claimant works as an employee for wages alone, so no contractor's license is needed."),
-        _ => Reason.Of(Section(role), $"Assumed: the claimant only furnishes, and neither installs nor contracts for the installation, so no contractor's license is needed (also Bus. & Prof. Code § 7045)."),
+        ClaimantRole.DesignProfessional =>
+            Reason.Of(Section(role), $"Assumed: the claimant is a licensed architect or a registered engineer who acts solely in that "
+                + $"capacity, so no contractor's license is needed."),
+        ClaimantRole.Laborer =>
+            Reason.Of(Section(role), $"Assumed: the claimant works as an employee for wages alone, so no contractor's license is needed."),
+        _ => Reason.Of(Section(role), $"Assumed: the claimant only furnishes, and neither installs nor contracts for the installation, so "
+            + $"no contractor's license is needed (also Bus. & Prof. Code § 7045)."),
     };
 
-    private static Reason Said(ClaimantRole role) => Reason.Of(Section(role), $"The file says that the claimant's part of the work needs no license.");
+    private static Reason Said(ClaimantRole role) =>
+        Reason.Of(Section(role), $"The file says that the claimant's part of the work needs no license.");
 
     private static IReadOnlyList<Question> Ask(Claimant claimant) => claimant.Role switch
     {
-        ClaimantRole.DesignProfessional => [new Question($"Is the claimant licensed as an architect or registered as an engineer, and did it act solely in that capacity?{HeadField.ClaimantLicense:aside}")],
-        ClaimantRole.Laborer => [new Question($"Does the claimant work for wages alone, without a say in how the work is done, or is it a fund for such pay? An agency that supplies labor may need a license (Bus. & Prof. Code § 7026.1(a)(3)).{HeadField.ClaimantLicense:aside}")],
+        ClaimantRole.DesignProfessional =>
+            [new Question($"Is the claimant licensed as an architect or registered as an engineer, and did it act solely in that "
+                + $"capacity?{HeadField.ClaimantLicense:aside}")],
+        ClaimantRole.Laborer =>
+            [new Question($"Does the claimant work for wages alone, without a say in how the work is done, or is it a fund for such pay? "
+                + $"An agency that supplies labor may need a license (Bus. & Prof. Code § "
+                + $"7026.1(a)(3)).{HeadField.ClaimantLicense:aside}")],
         _ when claimant.Installs is null =>
-            [new Question($"Does the claimant install what it furnishes, contract for its installation, fabricate it into the work, or furnish an operator with equipment? Then it needs a license.{HeadField.ClaimantInstalls:aside}")],
+            [new Question($"Does the claimant install what it furnishes, contract for its installation, fabricate it into the work, or "
+                + $"furnish an operator with equipment? Then it needs a license.{HeadField.ClaimantInstalls:aside}")],
         _ => [],
     };
 }

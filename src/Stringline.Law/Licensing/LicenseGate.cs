@@ -31,7 +31,8 @@ public static class LicenseGate
                 ? NeverLicensed(facts, $"A license is needed, and the claimant never had one.")
                 : Answer(Standing.InDoubt,
                     [Reason.Of(Bar, $"A license is needed, but the file does not say on which days it was active.")],
-                    [new Question($"On which days was the license active, or was there never one? Leave out days on which it was inactive.{HeadField.ClaimantLicenseActive:aside}")]);
+                    [new Question($"On which days was the license active, or was there never one? Leave out days on which it was "
+                        + $"inactive.{HeadField.ClaimantLicenseActive:aside}")]);
         }
 
         if (facts.FirstFurnished is not { } first || facts.LastFurnished is not { } last)
@@ -56,8 +57,10 @@ public static class LicenseGate
     private static LocalDate? PerformedUntil(FactsAsOf facts) => facts.All<FurnishingEnded>() is [.., var ended] ? ended.On.Latest : null;
 
     private static Outcome AfterTheLastFurnishing(FactsAsOf facts, LocalDate after, LocalDate until) => Answer(Standing.InDoubt,
-        [Reason.Of(Bar, $"No license was active on {after}, and the work ended only by {until}: the license must be active at all times during the performance."), .. MoneyBack(facts)],
-        [new Question($"What was done for the job after {after.PlusDays(-1):iso}? If anything was, there was no license for it.{WorkKinds.Furnished:aside}"), .. SubstantialCompliance(facts.Job.Claimant.License!)]);
+        [Reason.Of(Bar, $"No license was active on {after}, and the work ended only by {until}: the license must be active at all times "
+            + $"during the performance."), .. MoneyBack(facts)],
+        [new Question($"What was done for the job after {after.PlusDays(-1):iso}? If anything was, there was no license for "
+            + $"it.{WorkKinds.Furnished:aside}"), .. SubstantialCompliance(facts.Job.Claimant.License!)]);
 
     private static Outcome WithAGap(FactsAsOf facts, License license, ReinstatedSpans spans, DaySpan first, DaySpan last, LocalDate gap)
     {
@@ -66,11 +69,13 @@ public static class LicenseGate
             var putBackOpen = FirstUncoveredDay(spans.AtMost, first.Earliest, last.Latest) is null;
             return Answer(Standing.InDoubt,
                 [Reason.Of(Bar, $"No license was surely active on {gap}, which may be a day of the work."), .. spans.Why],
-                putBackOpen ? spans.Questions : [.. spans.Questions, new Question($"On which day exactly did the work begin and end?{WorkKinds.Furnished:aside}")]);
+                putBackOpen ? spans.Questions
+                    : [.. spans.Questions, new Question($"On which day exactly did the work begin and end?{WorkKinds.Furnished:aside}")]);
         }
 
         if (!WasLicensedBefore(license, first))
-            return NeverLicensed(facts, $"No license was active on {without}, nor on any day before the work; the bar reaches all compensation, also for the licensed days.", spans);
+            return NeverLicensed(facts, $"No license was active on {without}, nor on any day before the work; the bar reaches all "
+                + $"compensation, also for the licensed days.", spans);
         Reason[] why =
         [
             Reason.Of(Bar, $"No license was active on {without}; the bar reaches all compensation, also for the licensed days."),
@@ -83,8 +88,8 @@ public static class LicenseGate
             : Answer(Standing.InDoubt, why, [.. spans.Questions, .. SubstantialCompliance(license)]);
     }
 
-    // The first furnishing may have been as late as first.Latest, and the last as early as last.Earliest: the days between are surely within
-    // the work. Where they cross, no single day is sure, but some day from the one to the other is.
+    // The first furnishing may have been as late as first.Latest, and the last as early as last.Earliest: the days between are surely
+    // within the work. Where they cross, no single day is sure, but some day from the one to the other is.
     private static Sentence? SurelyWithout(IReadOnlyList<LicenseSpan> atMost, DaySpan first, DaySpan last)
     {
         var (from, to) = (first.Latest, last.Earliest);
@@ -95,8 +100,8 @@ public static class LicenseGate
     }
 
     /// <summary>
-    /// The one way out of the bar, and a narrow one: to whoever was licensed before the performance, a court may after an evidentiary hearing
-    /// hold that the license law was substantially complied with.
+    /// The one way out of the bar, and a narrow one: to whoever was licensed before the performance, a court may after an evidentiary
+    /// hearing hold that the license law was substantially complied with.
     /// </summary>
     [Rule("Bus. & Prof. Code § 7031(e)")]
     private static bool WasLicensedBefore(License license, DaySpan first)
@@ -111,21 +116,28 @@ public static class LicenseGate
     }
 
     private static Reason NarrowWay(License license) => license.GoodFaith == false
-        ? Reason.NotApplied("Bus. & Prof. Code § 7031(e)", $"Substantial compliance asks for a reasonable and good-faith effort to keep the license and a prompt cure; the file says that there was none.")
-        : Reason.Of("Bus. & Prof. Code § 7031(e)", $"Lost unless a court finds substantial compliance at an evidentiary hearing: duly licensed before the performance, reasonable and good-faith effort to keep the license, prompt and good-faith cure on learning of the lapse. It must be heard (Pacific Caisson & Shoring v. Bernards Bros. (2011) 198 Cal.App.4th 681), and is seldom found (the same (2015) 236 Cal.App.4th 1246; Construction Financial v. Perlite Plastering (1997) 53 Cal.App.4th 170).");
+        ? Reason.NotApplied("Bus. & Prof. Code § 7031(e)", $"Substantial compliance asks for a reasonable and good-faith effort to keep "
+            + $"the license and a prompt cure; the file says that there was none.")
+        : Reason.Of("Bus. & Prof. Code § 7031(e)", $"Lost unless a court finds substantial compliance at an evidentiary hearing: duly "
+            + $"licensed before the performance, reasonable and good-faith effort to keep the license, prompt and good-faith cure on "
+            + $"learning of the lapse. It must be heard (Pacific Caisson & Shoring v. Bernards Bros. (2011) 198 Cal.App.4th 681), and is "
+            + $"seldom found (the same (2015) 236 Cal.App.4th 1246; Construction Financial v. Perlite Plastering (1997) 53 Cal.App.4th "
+            + $"170).");
 
     private static Question[] SubstantialCompliance(License license) => license.GoodFaith is not null ? [] :
     [
         new Question($"Was the claimant duly licensed in California before this work began?{HeadField.ClaimantLicenseActive:aside}"),
         new Question($"Did the claimant act reasonably and in good faith to keep the license?{HeadField.ClaimantLicenseGoodFaith:aside}"),
-        new Question($"Did the claimant act promptly and in good faith to cure the lapse once it learned of it?{HeadField.ClaimantLicenseGoodFaith:aside}"),
+        new Question($"Did the claimant act promptly and in good faith to cure the lapse once it learned of "
+            + $"it?{HeadField.ClaimantLicenseGoodFaith:aside}"),
     ];
 
     private static Outcome NeverLicensed(FactsAsOf facts, Sentence words, ReinstatedSpans? spans = null) => Answer(Standing.Lost,
     [
         Reason.Of(Bar, words),
         .. spans?.Why ?? [],
-        Reason.NotApplied("Bus. & Prof. Code § 7031(e)", $"Substantial compliance is not open to one who was not duly licensed before the performance (MW Erectors v. Niederhauser Ornamental & Metal Works (2005) 36 Cal.4th 412)."),
+        Reason.NotApplied("Bus. & Prof. Code § 7031(e)", $"Substantial compliance is not open to one who was not duly licensed before the "
+            + $"performance (MW Erectors v. Niederhauser Ornamental & Metal Works (2005) 36 Cal.4th 412)."),
         .. MoneyBack(facts),
     ], []);
 
@@ -135,12 +147,13 @@ public static class LicenseGate
     {
         var payments = facts.All<Paid>();
         return payments.Count == 0 ? [] :
-            [Reason.Of("Bus. & Prof. Code § 7031(b)", $"The one who hired the claimant may sue to get back all that was paid, {Total.Of(payments, static p => p.Amount)}: weigh it before suing for the rest.", payments)];
+            [Reason.Of("Bus. & Prof. Code § 7031(b)", $"The one who hired the claimant may sue to get back all that was "
+                + $"paid, {Total.Of(payments, static p => p.Amount)}: weigh it before suing for the rest.", payments)];
     }
 
     /// <summary>
-    /// Proof is a verified certificate of the board: that the one who sues was duly licensed in the proper class at all times. And a license is
-    /// suspended by operation of law where insurance that is required is not there, even while the record shows it active.
+    /// Proof is a verified certificate of the board: that the one who sues was duly licensed in the proper class at all times. And a
+    /// license is suspended by operation of law where insurance that is required is not there, even while the record shows it active.
     /// </summary>
     [Rule("Bus. & Prof. Code § 7031(d)")]
     [Rule("Bus. & Prof. Code § 7125.2")]
@@ -152,16 +165,35 @@ public static class LicenseGate
             [
                 Reason.Of(Bar, $"The license was active on every day from {first.Earliest} to {last.Latest}."),
                 .. spans.Why,
-                Reason.Of("Bus. & Prof. Code § 7031(d)", $"Before suing get the board's verified certificate: if licensure is denied, nothing else proves it."),
-                .. license.SameEntity == false ? (Reason[])[Reason.Of("Bus. & Prof. Code § 7031(d)", $"The license is not that of the one who made the contract and sues: a license of another person or company is none.")] : [],
-                .. license.FitsWork == false ? (Reason[])[Reason.Of("Bus. & Prof. Code § 7031(d)", $"The license is not in the proper class for the work: for work outside its class a contractor is not duly licensed.")] : [],
-                .. license.InsuranceOnFile == false ? (Reason[])[Reason.Of("Bus. & Prof. Code § 7125.2", $"Where required workers' compensation insurance lapses, or is not obtained, the license is suspended by operation of law on that day, whatever the record shows.")] : [],
+                Reason.Of("Bus. & Prof. Code § 7031(d)", $"Before suing get the board's verified certificate: if licensure is denied, "
+                    + $"nothing else proves it."),
+                .. license.SameEntity == false
+                    ? (Reason[])[
+                        Reason.Of("Bus. & Prof. Code § 7031(d)", $"The license is not that of the one who made the contract and sues: a "
+                            + $"license of another person or company is none.")] : [],
+                .. license.FitsWork == false
+                    ? (Reason[])[
+                        Reason.Of("Bus. & Prof. Code § 7031(d)", $"The license is not in the proper class for the work: for work outside "
+                            + $"its class a contractor is not duly licensed.")] : [],
+                .. license.InsuranceOnFile == false
+                    ? (Reason[])[
+                        Reason.Of("Bus. & Prof. Code § 7125.2", $"Where required workers' compensation insurance lapses, or is not "
+                            + $"obtained, the license is suspended by operation of law on that day, whatever the record shows.")] : [],
             ],
             () =>
             [
-                .. license.SameEntity is null ? (Question[])[new Question($"Is the license held by the very person or company that made the contract and sues?{HeadField.ClaimantLicenseSameEntity:aside}")] : [],
-                .. license.FitsWork is null ? (Question[])[new Question($"Is its class proper for all the work that was done?{HeadField.ClaimantLicenseFitsWork:aside}")] : [],
-                .. license.InsuranceOnFile is null ? (Question[])[new Question($"Was a certificate of workers' compensation insurance, or a true statement that there are no employees, on file with the board on every day of the work?{HeadField.ClaimantLicenseInsuranceOnFile:aside}")] : [],
+                .. license.SameEntity is null
+                    ? (Question[])[
+                        new Question($"Is the license held by the very person or company that made the contract and "
+                            + $"sues?{HeadField.ClaimantLicenseSameEntity:aside}")] : [],
+                .. license.FitsWork is null
+                    ? (Question[])[
+                        new Question($"Is its class proper for all the work that was done?{HeadField.ClaimantLicenseFitsWork:aside}")] : [],
+                .. license.InsuranceOnFile is null
+                    ? (Question[])[
+                        new Question($"Was a certificate of workers' compensation insurance, or a true statement that there are no "
+                            + $"employees, on file with the board on every day of the "
+                            + $"work?{HeadField.ClaimantLicenseInsuranceOnFile:aside}")] : [],
             ]));
     }
 

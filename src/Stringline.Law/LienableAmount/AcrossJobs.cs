@@ -66,7 +66,8 @@ public static class AcrossJobs
 
         var parts = new List<AppliedPart>();
         var left = amount;
-        foreach (var ofOneClass in owed.GroupBy(o => (o.Why, o.Obligation.Due, o.Obligation.Secured)).OrderBy(g => g.Key.Why).ThenBy(g => g.Key.Due).ThenBy(g => g.Key.Secured))
+        foreach (var ofOneClass in owed.GroupBy(o => (o.Why, o.Obligation.Due, o.Obligation.Secured)).OrderBy(g => g.Key.Why)
+            .ThenBy(g => g.Key.Due).ThenBy(g => g.Key.Secured))
         {
             Item[] items = [.. ofOneClass];
             var shares = Ratably(left, items);

@@ -33,7 +33,9 @@ internal static class AmountDoubt
         if (amount.IsUnknown)
             return Reason.Of(section, $"The file does not say what the work done so far was worth, so the amount is not known.");
         if (amount.AtLeast != amount.AtMost)
-            return Reason.Of(section, $"On the readings that are open it is between {amount.AtLeast} and {amount.AtMost}; {amount.Demand} is the figure to go by.");
+            return Reason.Of(section,
+                $"On the readings that are open it is between {amount.AtLeast} and {amount.AtMost}; {amount.Demand} is the figure to go "
+                    + $"by.");
         return released > 0
             ? Reason.Of(section, $"A waiver and release takes {released} from the claim, and not from the debt.")
             : Reason.Of(section, $"{amount.Demand} is left of all that is entered.");
@@ -41,5 +43,6 @@ internal static class AmountDoubt
 
     // A statutory release gives up lien, stop payment notice and bond rights; the debt ends by payment or agreement only.
     private static Question WhetherGivenUp(decimal released) =>
-        new($"Was the {LawText.Money(released)} that a waiver and release takes from the claim given up by agreement, or is it still owed?{MoneyKinds.Paid:aside}", Dollars: released);
+        new($"Was the {LawText.Money(released)} that a waiver and release takes from the claim given up by agreement, or is it still "
+            + $"owed?{MoneyKinds.Paid:aside}", Dollars: released);
 }

@@ -12,7 +12,9 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
     private void Ask(Sentence text, decimal? dollars, Entry? corrects = null) =>
         (questions ??= []).Add(new Question(text, Dollars: dollars) { Corrects = corrects });
 
-    /// <summary>The first credit of which nobody says what work it is for, so that it may belong to work within reach or to work out of it.</summary>
+    /// <summary>
+    /// The first credit of which nobody says what work it is for, so that it may belong to work within reach or to work out of it.
+    /// </summary>
     public static Credited? Undirected(FactsAsOf facts, List<Obligation> items)
     {
         foreach (var credit in facts.All<Credited>())
@@ -31,7 +33,8 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
 
     // For work: what went to interest and charges lowers no price.
     private decimal Received(FactsAsOf facts) =>
-        Total.Of(facts.All<Paid>(), static p => p.Amount) + Total.Of(facts.All<Credited>(), static c => c.Amount) - Total.Of(charges, static c => c.Value - c.Unpaid);
+        Total.Of(facts.All<Paid>(), static p => p.Amount) + Total.Of(facts.All<Credited>(), static c => c.Amount)
+        - Total.Of(charges, static c => c.Value - c.Unpaid);
 
     /// <summary>The waterfall with its least and its most, and the questions; the same where there is no doubt.</summary>
     /// <param name="facts">The facts.</param>
@@ -42,7 +45,8 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
     public Waterfall Measure(FactsAsOf facts, Waterfall amount, Credited? undirected, List<Obligation> otherwise, decimal released)
     {
         var most = amount.Demand + Straddling();
-        var least = undirected is null ? amount.Demand : Credits(undirected, amount.Demand, Math.Max(0m, Demand.SecuredUnpaid(otherwise) - released));
+        var least = undirected is null
+            ? amount.Demand : Credits(undirected, amount.Demand, Math.Max(0m, Demand.SecuredUnpaid(otherwise) - released));
         foreach (var (change, asked) in work.MaybeOutside)
         {
             least -= Math.Min(least, change.Amount);
@@ -72,7 +76,8 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
         }
 
         if (unpaid > 0)
-            Ask($"What was furnished on each side of the day that the preliminary notice reaches back to? Split the entry, with the value on each side.{WorkKinds.Furnished.At("amount"):aside}", unpaid, first);
+            Ask($"What was furnished on each side of the day that the preliminary notice reaches back to? Split the entry, with the value "
+                + $"on each side.{WorkKinds.Furnished.At("amount"):aside}", unpaid, first);
         return unpaid;
     }
 
@@ -81,7 +86,8 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
     {
         if (otherwise >= demand)
             return demand;
-        Ask($"For which work was the credit given? If it was for work within reach of the notice, it lowers the claim.{MoneyKinds.Credited.At("toward"):aside}", demand - otherwise, credit);
+        Ask($"For which work was the credit given? If it was for work within reach of the notice, it lowers the "
+            + $"claim.{MoneyKinds.Credited.At("toward"):aside}", demand - otherwise, credit);
         return otherwise;
     }
 
@@ -97,8 +103,10 @@ internal sealed class AmountDoubts(WorkValue work, List<Obligation> charges)
             return dollars ?? 0m;
         }
 
-        if (work.Cap is { } cap && facts.HasFurnished && IsPaid() && Received(facts) is var received && cap > received && work.Priced <= received)
-            Ask($"All that is priced as furnished is paid, but the agreed price is {LawText.Money(cap)}. Was more furnished?{WorkKinds.Furnished.At("amount"):aside}", cap - received);
+        if (work.Cap is { } cap && facts.HasFurnished && IsPaid() && Received(facts) is var received && cap > received
+            && work.Priced <= received)
+            Ask($"All that is priced as furnished is paid, but the agreed price is {LawText.Money(cap)}. Was more "
+                + $"furnished?{WorkKinds.Furnished.At("amount"):aside}", cap - received);
         return 0m;
     }
 }

@@ -31,7 +31,10 @@ public sealed class Amounts
     /// <summary>The remedy that is asked about first: the lien, or what takes its place.</summary>
     public Remedy Main { get; }
 
-    /// <summary>The amount of a remedy with its steps; null where this claimant has no such remedy on this work. The payment bond's is by the road that no preliminary notice limits.</summary>
+    /// <summary>
+    /// The amount of a remedy with its steps; null where this claimant has no such remedy on this work. The payment bond's is by the road
+    /// that no preliminary notice limits.
+    /// </summary>
     public Waterfall? Of(Remedy remedy)
     {
         if (made[(int)remedy] is { } before)
@@ -44,12 +47,15 @@ public sealed class Amounts
     /// <summary>The demand by a remedy, dollars and cents; nothing where there is no such remedy.</summary>
     public decimal DemandOf(Remedy remedy) =>
         // The commonest question by far, answered without the steps where the two remedies have the same limits.
-        remedy == Remedy.StopPaymentNotice && Main == Remedy.Lien && HasNoLimitOfTheLienAlone() ? Of(Remedy.Lien)!.Demand : Of(remedy)?.Demand ?? 0m;
+        remedy == Remedy.StopPaymentNotice && Main == Remedy.Lien && HasNoLimitOfTheLienAlone()
+        ? Of(Remedy.Lien)!.Demand : Of(remedy)?.Demand ?? 0m;
 
     /// <summary>The demand by a remedy within the reach of the preliminary notice, whatever a court set free.</summary>
     internal decimal WithinReach(Remedy remedy) => Barred(Demand.Of(facts, reach, remedy)).Demand;
 
-    /// <summary>Dollars and cents owed on the job, whether or not they may be claimed; null where the file does not give what the work was worth.</summary>
+    /// <summary>
+    /// Dollars and cents owed on the job, whether or not they may be claimed; null where the file does not give what the work was worth.
+    /// </summary>
     public decimal? Owed => IsUnknown ? null : Of(Remedy.Debt)?.InAll ?? Of(Main)!.InAll;
 
     /// <summary>The price agreed in the contract; null where none is.</summary>
@@ -60,14 +66,19 @@ public sealed class Amounts
 
     private bool HasNoLimitOfTheLienAlone() => facts.Job.Contract.ReasonableValue is null && facts.All<Change>().Count == 0;
 
-    /// <summary>One who was never licensed for the work recovers nothing for it, by any road; a federal bond is no remedy of the State's that it could bar.</summary>
+    /// <summary>
+    /// One who was never licensed for the work recovers nothing for it, by any road; a federal bond is no remedy of the State's that it
+    /// could bar.
+    /// </summary>
     [Rule("Bus. & Prof. Code § 7031(a)")]
     private Waterfall Barred(Waterfall amount)
     {
         if (license.Standing != Standing.Lost || facts.Job.Work.Kind == WorkKind.Federal || amount.AtMost == 0 && !amount.IsUnknown)
             return amount;
         var step = new WaterfallStep("barred", "Barred for want of a license", -amount.Demand,
-            Reason.Of("Bus. & Prof. Code § 7031(a)", $"Without a license no compensation for the work can be recovered, by this or any other road.", [.. license.Why]));
-        return amount with { Demand = 0m, AtLeast = 0m, AtMost = 0m, InDoubt = 0m, IsUnknown = false, Questions = [], Steps = [.. amount.Steps, step] };
+            Reason.Of("Bus. & Prof. Code § 7031(a)", $"Without a license no compensation for the work can be recovered, by this or any "
+                + $"other road.", [.. license.Why]));
+        return amount with { Demand = 0m, AtLeast = 0m, AtMost = 0m, InDoubt = 0m, IsUnknown = false, Questions = [],
+            Steps = [.. amount.Steps, step] };
     }
 }

@@ -40,16 +40,19 @@ internal static class ChargesLeftOut
         for (var i = 0; i < each.Length; i++)
             each[i] = Reason.NotApplied(law.Charges, $"{charged[i].Amount}: {Why(charged[i].Of)}", charged[i]);
         steps.Add(new WaterfallStep("charges-left-out", "Charges left out", 0m,
-            Reason.Of(law.Charges, $"{Total.Of(charges, c => c.Value)} was billed for what is not work; none of it is part of the claim.", each)));
+            Reason.Of(law.Charges, $"{Total.Of(charges, c => c.Value)} was billed for what is not work; none of it is part of the claim.",
+                each)));
     }
 
     private static string Why(ChargeKind kind) => kind switch
     {
         ChargeKind.Interest => "interest is not the value or price of work (Carmel Development v. Anderson (2020) 48 Cal.App.5th 492).",
         ChargeKind.Finance => "finance and service charges are not the value or price of work (from memory).",
-        ChargeKind.Delay => "delay and disruption are not the value or price of work (Lambert v. Superior Court (1991) 228 Cal.App.3d 383).",
+        ChargeKind.Delay =>
+            "delay and disruption are not the value or price of work (Lambert v. Superior Court (1991) 228 Cal.App.3d 383).",
         ChargeKind.LostProfit => "lost profit is not the value or price of work (from memory).",
-        ChargeKind.AttorneyFees => "attorney's fees are no part of the lien (Abbett Electric v. California Federal Savings (1991) 230 Cal.App.3d 355).",
+        ChargeKind.AttorneyFees =>
+            "attorney's fees are no part of the lien (Abbett Electric v. California Federal Savings (1991) 230 Cal.App.3d 355).",
         ChargeKind.Other => "the file says that it is not for work.",
         _ => throw new InvalidOperationException($"No such charge: {kind}."),
     };

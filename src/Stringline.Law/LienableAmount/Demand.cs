@@ -5,7 +5,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.LienableAmount;
 
-/// <summary>The claimant's demand after deducting all just credits and offsets (Civ. Code §§ 8416(a)(1), 8430), for each remedy by its own limits.</summary>
+/// <summary>
+/// The claimant's demand after deducting all just credits and offsets (Civ. Code §§ 8416(a)(1), 8430), for each remedy by its own limits.
+/// </summary>
 public static class Demand
 {
     /// <summary>Works out the waterfall of the remedy that is asked about first on this work.</summary>
@@ -42,12 +44,15 @@ public static class Demand
         var unknown = doubts.IsUnknown(facts);
         AddExcess(law, work, application.Excess - work.NotYetValued, unknown, steps);
         var demand = SecuredUnpaid(work.Items) - released;
-        var waterfall = new Waterfall(demand, steps, Total.Of(charges, static c => c.Value), straddling) { Remedy = remedy, Section = law.Due, IsUnknown = unknown, Waivers = waivers };
+        var waterfall = new Waterfall(demand, steps, Total.Of(charges, static c => c.Value), straddling) { Remedy = remedy,
+            Section = law.Due, IsUnknown = unknown, Waivers = waivers };
         var measured = Released.WithDoubt(doubts.Measure(facts, waterfall, undirected, otherwise, released));
         return remedy == Remedy.StopPaymentNotice ? SetFree.TakeOff(facts, reach, measured) : measured;
     }
 
-    /// <summary>Everything owed on a job by that day, with what is still unpaid of each after all that was received; earliest first.</summary>
+    /// <summary>
+    /// Everything owed on a job by that day, with what is still unpaid of each after all that was received; earliest first.
+    /// </summary>
     internal static IReadOnlyList<Obligation> Owed(FactsAsOf facts, Reach reach)
     {
         var law = RemedyLaw.Of(RemedyLaw.Main(facts.Job), facts.Job)!;
@@ -71,15 +76,18 @@ public static class Demand
         return sum;
     }
 
-    // Where the file does not say what the work was worth, nothing was received beyond what is owed; a price received in full is owed in full.
+    // Where the file does not say what the work was worth, nothing was received beyond what is owed; a price received in full is owed in
+    // full.
     private static void AddExcess(RemedyLaw law, WorkValue work, decimal excess, bool unknown, List<WaterfallStep> steps)
     {
         if (excess == 0)
             return;
         if (unknown)
         {
-            steps.Insert(work.NotYetValued > 0 ? work.PriceSteps : steps.Count, new WaterfallStep("value-unknown", "Value of the work not known", excess,
-                Reason.Of(law.Value, $"The file does not say what the work done so far was worth, so nobody can say yet what is owed for it.")));
+            steps.Insert(work.NotYetValued > 0
+                ? work.PriceSteps : steps.Count, new WaterfallStep("value-unknown", "Value of the work not known", excess,
+                Reason.Of(law.Value, $"The file does not say what the work done so far was worth, so nobody can say yet what is owed for "
+                    + $"it.")));
             return;
         }
 

@@ -36,18 +36,21 @@ internal readonly record struct EndedContract(ContractEnded? Entry)
         if (ValueCounts)
         {
             return reasonable is null
-                ? new Question($"What was the reasonable value of the work? As the contract ended, it counts above the price too.{HeadField.ContractReasonableValue:aside}")
+                ? new Question($"What was the reasonable value of the work? As the contract ended, it counts above the price "
+                    + $"too.{HeadField.ContractReasonableValue:aside}")
                 : null;
         }
 
         return Entry is { How: ContractEnd.Breached or ContractEnd.Abandoned, ByPayer: null } && !(reasonable <= value)
-            ? new Question($"Who broke or abandoned the contract? If it was the payer, the reasonable value of the work counts above the price too.{WorkKinds.ContractEnded.At("byPayer"):aside}", Dollars: reasonable - value) { Corrects = Entry }
+            ? new Question($"Who broke or abandoned the contract? If it was the payer, the reasonable value of the work counts above the "
+                + $"price too.{WorkKinds.ContractEnded.At("byPayer"):aside}", Dollars: reasonable - value) { Corrects = Entry }
             : null;
     }
 
     /// <summary>Why the value counts.</summary>
     public Reason Why(RemedyLaw law, decimal value, decimal price) =>
-        Reason.Of(law.Changes, $"The contract ended by {Words(Entry!.How)}: the reasonable value of the work counts, {value}, where its price was {price}.", [Entry!]);
+        Reason.Of(law.Changes, $"The contract ended by {Words(Entry!.How)}: the reasonable value of the work counts, {value}, where its "
+            + $"price was {price}.", [Entry!]);
 
     private static string Words(ContractEnd how) => how switch
     {

@@ -133,7 +133,8 @@ internal sealed class Application
         ByLaw(left, null, workOnly: true);
     }
 
-    private List<Obligation>? Named(string? toward) => toward is not null && (byRef ??= ByRef()).TryGetValue(toward, out var named) ? named : null;
+    private List<Obligation>? Named(string? toward) =>
+        toward is not null && (byRef ??= ByRef()).TryGetValue(toward, out var named) ? named : null;
 
     /// <summary>
     /// The order of law where nobody chose: what is due before what is not; of that, interest; then by earliest maturity

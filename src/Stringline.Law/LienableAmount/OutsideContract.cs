@@ -5,7 +5,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.LienableAmount;
 
 /// <summary>
-/// Extras that are in no direct contract. A lien does not extend to them if the claimant knew it, or was on notice, before it provided them.
+/// Extras that are in no direct contract. A lien does not extend to them if the claimant knew it, or was on notice, before it provided
+/// them.
 /// </summary>
 /// <param name="Surely">Dollars and cents of those that surely are.</param>
 /// <param name="Maybe">Those of which it is not known, each with the question.</param>
@@ -32,10 +33,12 @@ internal sealed record OutsideContract(decimal Surely, IReadOnlyList<(Change Cha
                     surely.Add(change);
                     break;
                 case (null, _):
-                    maybe.Add((change, $"Is the extra in the direct contract, or in a modification of it? If not, and the claimant knew that before the work, the lien does not extend to it.{WorkKinds.Change.At("inDirectContract"):aside}"));
+                    maybe.Add((change, $"Is the extra in the direct contract, or in a modification of it? If not, and the claimant knew "
+                        + $"that before the work, the lien does not extend to it.{WorkKinds.Change.At("inDirectContract"):aside}"));
                     break;
                 case (false, null):
-                    maybe.Add((change, $"Did the claimant know before the work that the extra is not in the direct contract? Then the lien does not extend to it.{WorkKinds.Change.At("knewOutside"):aside}"));
+                    maybe.Add((change, $"Did the claimant know before the work that the extra is not in the direct contract? Then the lien "
+                        + $"does not extend to it.{WorkKinds.Change.At("knewOutside"):aside}"));
                     break;
                 default:
                     throw new InvalidOperationException("No such case.");
@@ -44,10 +47,14 @@ internal sealed record OutsideContract(decimal Surely, IReadOnlyList<(Change Cha
 
         var sum = Total.Of(surely, static c => c.Amount);
         return new OutsideContract(sum, maybe,
-            Reason.Of("Civ. Code § 8432(a)", $"The lien does not extend to {sum}: extras that are in no direct contract nor a modification of one, as the claimant knew or was on notice before it provided them.", surely));
+            Reason.Of("Civ. Code § 8432(a)", $"The lien does not extend to {sum}: extras that are in no direct contract nor a modification "
+                + $"of one, as the claimant knew or was on notice before it provided them.", surely));
     }
 
-    /// <summary>Filed with the county recorder before the work of improvement commenced, the direct contract is notice of what it says to all who provide work.</summary>
+    /// <summary>
+    /// Filed with the county recorder before the work of improvement commenced, the direct contract is notice of what it says to all who
+    /// provide work.
+    /// </summary>
     [Rule("Civ. Code § 8432(b)")]
     private static bool FiledBeforeCommencement(FactsAsOf facts) =>
         facts.Job.Work is { DirectContract.Filed: { } filed, Commenced: { } commenced } && filed < commenced;

@@ -54,11 +54,14 @@ internal static class Receipts
         if (application.Elsewhere > 0)
         {
             steps.Add(new WaterfallStep("paid-elsewhere", "Of that, counted toward what is not in the claim", application.Elsewhere,
-                Reason.Of(law.Order, $"{application.Elsewhere} of the payments and credits went to work outside the reach of the notice, to interest or to charges, so it does not lower the claim.")));
+                Reason.Of(law.Order, $"{application.Elsewhere} of the payments and credits went to work outside the reach of the notice, "
+                    + $"to interest or to charges, so it does not lower the claim.")));
         }
     }
 
-    private static Reason OrderOfPayment(RemedyLaw law) => Reason.Of(law.Order, $"Applied as the debtor directed; else interest first, then what fell due earliest, the unsecured before the secured. An invoice is taken to fall due in the order of its day.");
+    private static Reason OrderOfPayment(RemedyLaw law) =>
+        Reason.Of(law.Order, $"Applied as the debtor directed; else interest first, then what fell due earliest, the unsecured before the "
+            + $"secured. An invoice is taken to fall due in the order of its day.");
 
     // Each sum is applied when it comes; of two on one day, the directed one first, then as the entries stand.
     private static Entry[] InOrder(FactsAsOf facts)

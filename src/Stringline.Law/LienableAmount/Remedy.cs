@@ -3,7 +3,9 @@ namespace Stringline.Law.LienableAmount;
 /// <summary>What money is asked by. Each has limits and sections of its own.</summary>
 public enum Remedy
 {
-    /// <summary>What is owed under the contract, by any road: neither notice nor release of lien rights nor reasonable value limits it.</summary>
+    /// <summary>
+    /// What is owed under the contract, by any road: neither notice nor release of lien rights nor reasonable value limits it.
+    /// </summary>
     Debt,
 
     /// <summary>The mechanics lien (Civ. Code § 8400); private work only.</summary>

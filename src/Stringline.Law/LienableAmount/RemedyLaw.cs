@@ -58,11 +58,13 @@ internal sealed record RemedyLaw
 
     /// <summary>Only the amount due for work through the day of the notice; the reasonable value is a limit of the lien alone.</summary>
     [Rule("Civ. Code § 8502(c)")]
-    private static RemedyLaw PrivateStopPayment { get; } = Plain("Civ. Code § 8502(c)") with { Reach = "Civ. Code § 8204(a)", WaiversBind = true };
+    private static RemedyLaw PrivateStopPayment { get; } =
+    Plain("Civ. Code § 8502(c)") with { Reach = "Civ. Code § 8204(a)", WaiversBind = true };
 
     [Rule("Civ. Code § 9352(c)")]
     [Rule("Civ. Code § 9304")]
-    private static RemedyLaw PublicStopPayment { get; } = Plain("Civ. Code § 9352(c)") with { Reach = "Civ. Code § 9304", WaiversBind = true };
+    private static RemedyLaw PublicStopPayment { get; } =
+    Plain("Civ. Code § 9352(c)") with { Reach = "Civ. Code § 9304", WaiversBind = true };
 
     /// <summary>The bond pays the claims of all claimants in full.</summary>
     [Rule("Civ. Code § 8606(a)")]
@@ -76,11 +78,16 @@ internal sealed record RemedyLaw
     [Rule("40 U.S.C. § 3133(b)(1)", Sure = Sure.FromMemory)]
     private static RemedyLaw Federal { get; } = Plain("40 U.S.C. § 3133(b)(1)", "40 U.S.C. § 3133(b)(1)") with { WaiversBind = true };
 
-    /// <summary>The lesser of fee and reasonable value, less deposits and payments. Of the notices and waiver forms none applies (Civ. Code § 8308(a)).</summary>
+    /// <summary>
+    /// The lesser of fee and reasonable value, less deposits and payments. Of the notices and waiver forms none applies (Civ. Code §
+    /// 8308(a)).
+    /// </summary>
     [Rule("Civ. Code § 8302(b)")]
     private static RemedyLaw DesignLien { get; } = Plain("Civ. Code § 8302(b)") with { ValueLimits = true };
 
-    /// <summary>What is due by the terms of the contract. A statutory release gives up remedies, not the debt (Civ. Code §§ 8132-8138).</summary>
+    /// <summary>
+    /// What is due by the terms of the contract. A statutory release gives up remedies, not the debt (Civ. Code §§ 8132-8138).
+    /// </summary>
     [Rule("Civ. Code § 3302", Sure = Sure.FromMemory)]
     private static RemedyLaw Debt { get; } = Plain("Civ. Code § 3302");
 

@@ -5,14 +5,17 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.LienableAmount;
 
 /// <summary>
-/// Money that a court ordered the public entity to release in a summary proceeding: the order settles how much may be withheld further (Civ.
-/// Code § 9412(c)). It takes nothing from the claim on the payment bond nor from the debt (§ 9414).
+/// Money that a court ordered the public entity to release in a summary proceeding: the order settles how much may be withheld further
+/// (Civ. Code § 9412(c)). It takes nothing from the claim on the payment bond nor from the debt (§ 9414).
 /// </summary>
 internal static class SetFree
 {
     private const string Section = "Civ. Code § 9412(c)";
 
-    /// <summary>Takes off what no stop payment notice can hold any more: of each order what goes beyond the excess of the notices over what was due then.</summary>
+    /// <summary>
+    /// Takes off what no stop payment notice can hold any more: of each order what goes beyond the excess of the notices over what was due
+    /// then.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="reach">What the preliminary notice leaves within reach.</param>
     /// <param name="amount">The amount of the stop payment notice without it.</param>
@@ -33,7 +36,8 @@ internal static class SetFree
         if (off <= 0)
             return amount;
         var step = new WaterfallStep("set-free", "Set free by the court", -off,
-            Reason.Of(Section, $"The court's order settles what the public entity may withhold further: {off} of what is claimed can be held no more. The claim on the payment bond and the debt are as before (Civ. Code § 9414).", [.. orders]));
+            Reason.Of(Section, $"The court's order settles what the public entity may withhold further: {off} of what is claimed can be "
+                + $"held no more. The claim on the payment bond and the debt are as before (Civ. Code § 9414).", [.. orders]));
         return amount with
         {
             Demand = amount.Demand - off,
@@ -78,5 +82,6 @@ internal static class SetFree
         return Math.Max(0m, freed - Math.Max(0m, most - due));
     }
 
-    private static IReadOnlyList<ReleaseOrdered> Orders(FactsAsOf facts) => facts.Job.Work.Kind == WorkKind.Public ? facts.All<ReleaseOrdered>() : [];
+    private static IReadOnlyList<ReleaseOrdered> Orders(FactsAsOf facts) =>
+        facts.Job.Work.Kind == WorkKind.Public ? facts.All<ReleaseOrdered>() : [];
 }

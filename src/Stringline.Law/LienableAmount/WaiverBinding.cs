@@ -21,8 +21,8 @@ internal static class WaiverBinding
     private static Verdict OffTheForm(Waived waiver) => waiver.Settlement == false ? Verdict.No : Verdict.Open;
 
     /// <summary>
-    /// An unconditional one binds on signing. A conditional one once its payment has cleared, or the claimant has acknowledged the payment in
-    /// writing: a receipt of the sum it describes makes that likely.
+    /// An unconditional one binds on signing. A conditional one once its payment has cleared, or the claimant has acknowledged the payment
+    /// in writing: a receipt of the sum it describes makes that likely.
     /// </summary>
     [Rule("Civ. Code § 8124")]
     [Rule("Civ. Code § 8124(b)")]
@@ -47,7 +47,9 @@ internal static class WaiverBinding
         return received > 0 && !(received < waiver.Amount);
     }
 
-    /// <summary>A waiver of the right to sue on the federal bond is void unless executed after the claimant has furnished labor or material.</summary>
+    /// <summary>
+    /// A waiver of the right to sue on the federal bond is void unless executed after the claimant has furnished labor or material.
+    /// </summary>
     [Rule("40 U.S.C. § 3133(c)", Sure = Sure.FromMemory)]
     internal static Verdict AfterFurnishing(FactsAsOf facts, Waived waiver)
     {

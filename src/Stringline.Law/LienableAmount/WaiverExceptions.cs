@@ -8,7 +8,8 @@ namespace Stringline.Law.LienableAmount;
 /// <param name="Surely">Surely kept.</param>
 /// <param name="Retention">Retention that may have been held from work the form does not reach.</param>
 /// <param name="Extras">Written extras: released by one sentence of the progress forms, kept by another.</param>
-/// <param name="Earlier">Progress payments for which an earlier conditional waiver was given and not paid, of which the file does not say whether they are listed.</param>
+/// <param name="Earlier">Progress payments for which an earlier conditional waiver was given and not paid, of which the file does not say
+/// whether they are listed.</param>
 internal readonly record struct WaiverExceptions(decimal Surely, decimal Retention, decimal Extras, decimal Earlier)
 {
     /// <summary>All that may be kept.</summary>
@@ -36,7 +37,9 @@ internal readonly record struct WaiverExceptions(decimal Surely, decimal Retenti
         return new WaiverExceptions(named + sure + listed, all - sure, extras, asked);
     }
 
-    /// <summary>The third exception of the conditional progress form keeps unpaid progress payments that it lists by the day of their waiver.</summary>
+    /// <summary>
+    /// The third exception of the conditional progress form keeps unpaid progress payments that it lists by the day of their waiver.
+    /// </summary>
     [Rule("Civ. Code § 8132")]
     private static (decimal Listed, decimal Asked) EarlierUnpaid(FactsAsOf facts, Waived waiver, List<Obligation> items)
     {

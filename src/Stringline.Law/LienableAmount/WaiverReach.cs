@@ -9,9 +9,9 @@ internal readonly record struct WaiverReach(decimal Surely, decimal AcrossALine,
     public decimal AtMost => Surely + AcrossALine + AfterSigning;
 
     /// <summary>
-    /// The forms speak of what was provided: as a fact they reach work up to their through date, a final form all work, and none after their
-    /// signing (Civ. Code § 8122 voids what is given up in advance). Work over days on both sides of that day is split by days, what was
-    /// paid for it going to the earliest; a day in doubt counts for the claimant, who may always claim less.
+    /// The forms speak of what was provided: as a fact they reach work up to their through date, a final form all work, and none after
+    /// their signing (Civ. Code § 8122 voids what is given up in advance). Work over days on both sides of that day is split by days, what
+    /// was paid for it going to the earliest; a day in doubt counts for the claimant, who may always claim less.
     /// </summary>
     [Rule("Civ. Code § 8132")]
     [Rule("Civ. Code § 8134")]

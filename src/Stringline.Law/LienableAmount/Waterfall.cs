@@ -3,10 +3,12 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.LienableAmount;
 
 /// <summary>The amount from the agreed price down to the demand. The steps add up to the demand to the cent.</summary>
-/// <param name="Demand">The amount that may be claimed after all just credits and offsets (Civ. Code § 8416(a)(1)), dollars and cents, never negative.</param>
+/// <param name="Demand">The amount that may be claimed after all just credits and offsets (Civ. Code § 8416(a)(1)), dollars and cents,
+/// never negative.</param>
 /// <param name="Steps">The steps, in order.</param>
 /// <param name="LeftOut">What was billed but may not be claimed, dollars and cents.</param>
-/// <param name="InDoubt">Dollars and cents that are left out only because a day is in doubt, or because one entry lies on both sides of a line.</param>
+/// <param name="InDoubt">Dollars and cents that are left out only because a day is in doubt, or because one entry lies on both sides of a
+/// line.</param>
 public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Steps, decimal LeftOut, decimal InDoubt = 0m)
 {
     private readonly decimal? atLeast;
@@ -15,7 +17,9 @@ public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Step
     /// <summary>By which remedy.</summary>
     public Remedy Remedy { get; init; } = Remedy.Lien;
 
-    /// <summary>What is claimed by the remedy. A sum on a public or federal job is never called a demand without the remedy it is asked by.</summary>
+    /// <summary>
+    /// What is claimed by the remedy. A sum on a public or federal job is never called a demand without the remedy it is asked by.
+    /// </summary>
     public string Title => Remedy switch
     {
         Remedy.Lien or Remedy.DesignLien => "Demand",
@@ -64,7 +68,9 @@ public sealed record Waterfall(decimal Demand, IReadOnlyList<WaterfallStep> Step
         }
     }
 
-    /// <summary>Whether nothing is left because it was paid, credited or waived; not because nothing is priced, lies out of reach or is barred.</summary>
+    /// <summary>
+    /// Whether nothing is left because it was paid, credited or waived; not because nothing is priced, lies out of reach or is barred.
+    /// </summary>
     internal bool IsPaid
     {
         get

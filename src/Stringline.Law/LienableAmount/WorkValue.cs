@@ -6,7 +6,9 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.LienableAmount;
 
-/// <summary>What was furnished, priced, capped by the agreed price and, for some remedies, by the reasonable value (Civ. Code § 8430).</summary>
+/// <summary>
+/// What was furnished, priced, capped by the agreed price and, for some remedies, by the reasonable value (Civ. Code § 8430).
+/// </summary>
 internal sealed class WorkValue
 {
     private readonly FactsAsOf facts;
@@ -50,7 +52,9 @@ internal sealed class WorkValue
     /// <summary>Whether something was furnished whose value the file does not give.</summary>
     public bool HasUnpriced { get; private set; }
 
-    /// <summary>Of the agreed price what stands for work of which none is priced, while nobody can say which part of it is earned.</summary>
+    /// <summary>
+    /// Of the agreed price what stands for work of which none is priced, while nobody can say which part of it is earned.
+    /// </summary>
     public decimal NotYetValued { get; private set; }
 
     /// <summary>How many steps lead to the value of the work.</summary>
@@ -105,7 +109,8 @@ internal sealed class WorkValue
         {
             CutLatest(furnished - Math.Max(0, cap));
             steps.Add(new WaterfallStep("beyond-price", "Furnished beyond the agreed price", 0m,
-                Reason.Of(law.Price, $"{furnished} was furnished; {furnished - Math.Max(0, cap)} of it lies beyond the price with its agreed changes and is not claimed.")));
+                Reason.Of(law.Price, $"{furnished} was furnished; {furnished - Math.Max(0, cap)} of it lies beyond the price with its "
+                    + $"agreed changes and is not claimed.")));
         }
 
         var value = Whole;
@@ -128,7 +133,8 @@ internal sealed class WorkValue
         var deductions = Changes(steps, counted: static c => c.Amount < 0);
         CutLatest(Math.Min(furnished, -deductions));
         if (furnished + deductions < 0)
-            steps.Add(new WaterfallStep("not-furnished", "Not furnished", -(furnished + deductions), Reason.Of(law.Price, $"The agreed deductions exceed what was furnished.")));
+            steps.Add(new WaterfallStep("not-furnished", "Not furnished", -(furnished + deductions),
+                Reason.Of(law.Price, $"The agreed deductions exceed what was furnished.")));
     }
 
     /// <summary>Changes count where they are agreed in writing; others are named and left out.</summary>
@@ -143,8 +149,13 @@ internal sealed class WorkValue
     {
         var agreed = changes.Where(c => c.Agreed && counted(c)).ToArray();
         var sum = Total.Of(agreed, static c => c.Amount);
-        var left = changes.Where(c => !c.Agreed).Select(c => Reason.NotApplied(law.Changes, $"The change of {c.Amount} is not agreed in writing and is not counted.", c)).ToArray();
-        var unit = changes.Where(c => c.Agreed && !counted(c)).Select(c => Reason.NotApplied(law.Price, $"No total price is agreed, so the extra of {c.Amount} counts only through what was furnished for it.", c)).ToArray();
+        var left = changes.Where(c => !c.Agreed)
+            .Select(c => Reason.NotApplied(law.Changes, $"The change of {c.Amount} is not agreed in writing and is not counted.", c))
+            .ToArray();
+        var unit = changes.Where(c => c.Agreed && !counted(c))
+            .Select(c =>
+                Reason.NotApplied(law.Price, $"No total price is agreed, so the extra of {c.Amount} counts only through what was furnished "
+                    + $"for it.", c)).ToArray();
         steps.Add(new WaterfallStep("changes", "Agreed changes", sum,
             Reason.Of(law.Changes, $"Written changes to the contract: {sum}.", agreed, [.. left, .. unit])));
         return sum;
@@ -179,7 +190,9 @@ internal sealed class WorkValue
         Unpaid = value,
     };
 
-    /// <summary>After the payer's breach or abandonment, or a rescission, the reasonable value counts where it is above the price.</summary>
+    /// <summary>
+    /// After the payer's breach or abandonment, or a rescission, the reasonable value counts where it is above the price.
+    /// </summary>
     [Rule("Civ. Code § 8430(c)")]
     private void UpToTheValue(decimal value, decimal cap, List<WaterfallStep> steps)
     {
@@ -275,10 +288,12 @@ internal sealed class WorkValue
         if (outside > 0)
         {
             Reason[] split = straddling > 0
-                ? [Reason.Of(section, $"{straddling} of it was furnished over days on both sides of that day, or on a day in doubt; only what surely lies within reach is claimed. Split the entry, with the value on each side, to claim the rest.")]
+                ? [Reason.Of(section, $"{straddling} of it was furnished over days on both sides of that day, or on a day in doubt; only "
+                    + $"what surely lies within reach is claimed. Split the entry, with the value on each side, to claim the rest.")]
                 : [];
             steps.Add(new WaterfallStep("outside-reach", "Outside the reach of the preliminary notice", -outside,
-                Reason.Of(section, $"Furnished before {reach.From!.Value.Latest}, more than {Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf)} before the preliminary notice.", entries ?? [], split)));
+                Reason.Of(section,
+                    $"Furnished before {reach.From!.Value.Latest}, more than {Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf)} before the preliminary notice.", entries ?? [], split)));
         }
 
         return straddling;

@@ -32,8 +32,12 @@ public static class LienRight
     public static Outcome? NotOnThisWork(FactsAsOf facts) => facts.Job.Work.Kind switch
     {
         WorkKind.Private => null,
-        WorkKind.Public => None(Reason.Of("Civ. Code § 9000", $"The work is contracted for by a public entity: no mechanics lien attaches to it. The remedies are the stop payment notice and the payment bond (Civ. Code § 9100).")),
-        WorkKind.Federal => None(Reason.Of("40 U.S.C. § 3131", $"The work is the United States': no mechanics lien attaches to it. The remedy is the payment bond under 40 U.S.C. §§ 3131-3134 (from memory).")),
+        WorkKind.Public =>
+            None(Reason.Of("Civ. Code § 9000", $"The work is contracted for by a public entity: no mechanics lien attaches to it. The "
+                + $"remedies are the stop payment notice and the payment bond (Civ. Code § 9100).")),
+        WorkKind.Federal =>
+            None(Reason.Of("40 U.S.C. § 3131", $"The work is the United States': no mechanics lien attaches to it. The remedy is the "
+                + $"payment bond under 40 U.S.C. §§ 3131-3134 (from memory).")),
         _ => throw new InvalidOperationException($"No such kind of work: {facts.Job.Work.Kind}."),
     };
 
@@ -46,7 +50,8 @@ public static class LienRight
     {
         var why = new List<Reason>
         {
-            Reason.Of(Right, $"Anyone who provides work authorized for a work of improvement has a lien right, a {RoleWords(facts.Job.Claimant.Role)} included."),
+            Reason.Of(Right, $"Anyone who provides work authorized for a work of improvement has a lien right, "
+                + $"a {RoleWords(facts.Job.Claimant.Role)} included."),
         };
         var anew = legs.Enforcement.Standing == Standing.Lost ? TimeToRecordAnew(facts.AsOf, legs.LastDay.Deadline.Band) : null;
         var standing = anew ?? legs.LastDay.Standing;
@@ -69,7 +74,8 @@ public static class LienRight
         }
 
         if (anew is not null)
-            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but not the right: a new claim may be recorded while the time to record runs (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
+            why.Add(Reason.Of("Civ. Code § 8460(a)", $"The recorded claim has expired, but not the right: a new claim may be recorded "
+                + $"while the time to record runs (Coast Central Credit Union v. Superior Court (1989) 209 Cal.App.3d 703)."));
 
         if (BondBeforeWork.Why(facts) is { } restricted)
             why.Add(restricted);
@@ -81,10 +87,13 @@ public static class LienRight
             if (releases.Any(r => r.Satisfied is null))
             {
                 standing = Worse(standing, Standing.InDoubt, isEnforcement: false);
-                questions.Add(new Question($"Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim for the same work stands."));
+                questions.Add(new Question($"Does the recorded release say that the debt, or the claim, is satisfied? Then no new claim "
+                    + $"for the same work stands."));
             }
 
-            why.Add(Reason.Of("Civ. Code § 8490", $"An earlier claim was released. The release of a claim does not end the right (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435), unless it says that the debt is satisfied (Santa Clara Land Title v. Nowack & Associates (1991) 226 Cal.App.3d 1558).", [.. releases]));
+            why.Add(Reason.Of("Civ. Code § 8490", $"An earlier claim was released. The release of a claim does not end the right (Solit v. "
+                + $"Tokai Bank (1999) 68 Cal.App.4th 1435), unless it says that the debt is satisfied (Santa Clara Land Title v. Nowack & "
+                + $"Associates (1991) 226 Cal.App.3d 1558).", [.. releases]));
         }
 
         return new Outcome(standing, new Words(why, questions));
@@ -135,15 +144,20 @@ public static class LienRight
         if (right.Standing == Standing.Done)
             obstacles.Add(Reason.Of("Civ. Code § 8490", $"The claim has been released.", [.. right.Why]));
         if (reach is { Kind: ReachKind.NotGiven } && notice is not null)
-            obstacles.Add(Reason.Of("Civ. Code § 8200(c)", $"Preliminary notice is a condition of the lien, and the file shows none given to everyone it is due to. Give it first and enter it{NoticeKinds.NoticeGiven:aside}.", [.. notice.Why]));
+            obstacles.Add(Reason.Of("Civ. Code § 8200(c)", $"Preliminary notice is a condition of the lien, and the file shows none given "
+                + $"to everyone it is due to. Give it first and enter it{NoticeKinds.NoticeGiven:aside}.", [.. notice.Why]));
         if (firstDay is { Day: null })
-            obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show what was furnished and when. Enter it{WorkKinds.Furnished:aside}."));
+            obstacles.Add(Reason.Of("Civ. Code § 8414(a)",
+                $"The file does not show what was furnished and when. Enter it{WorkKinds.Furnished:aside}."));
         else if (firstDay is { Ceased: Verdict.Open })
-            obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show that the claimant has ceased to provide work, and a claim recorded too early is void. Enter {WorkKinds.FurnishingEnded}.", [.. firstDay.Why]));
+            obstacles.Add(Reason.Of("Civ. Code § 8414(a)", $"The file does not show that the claimant has ceased to provide work, and a "
+                + $"claim recorded too early is void. Enter {WorkKinds.FurnishingEnded}.", [.. firstDay.Why]));
         if (amount.IsUnknown)
-            obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The file does not say what the work done so far was worth, and a claim states its amount. Enter it{WorkKinds.Furnished.At("amount"):aside}."));
+            obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The file does not say what the work done so far was worth, and a claim "
+                + $"states its amount. Enter it{WorkKinds.Furnished.At("amount"):aside}."));
         else if (amount.Demand <= 0)
-            obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The demand after all just credits and offsets is {amount.Demand}; a claim needs a positive one."));
+            obstacles.Add(Reason.Of("Civ. Code § 8416(a)(1)", $"The demand after all just credits and offsets is {amount.Demand}; a claim "
+                + $"needs a positive one."));
         return obstacles;
     }
 

@@ -561,6 +561,8 @@ public enum Number
     /// <summary>Height of the band at the top of the first page.</summary>
     TopBand,
 
-    /// <summary>Width of the left part of that band, which says who asks for recording and where to return the paper; the rest is the recorder's.</summary>
+    /// <summary>
+    /// Width of the left part of that band, which says who asks for recording and where to return the paper; the rest is the recorder's.
+    /// </summary>
     ReturnPart,
 }

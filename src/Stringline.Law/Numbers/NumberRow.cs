@@ -45,7 +45,10 @@ public sealed record NumberRow(
         _ => throw new InvalidOperationException($"No such unit: {Unit}."),
     };
 
-    /// <summary>The last day of a period on the reading that ends last: of six months the longer of the two half years (<see cref="TimeLimit.SixMonthsAtTheLatest"/>).</summary>
+    /// <summary>
+    /// The last day of a period on the reading that ends last: of six months the longer of the two half years
+    /// (<see cref="TimeLimit.SixMonthsAtTheLatest"/>).
+    /// </summary>
     /// <param name="from">The day that it runs from.</param>
     public LocalDate LastDayAtTheLatest(LocalDate from) => IsHalfYear ? TimeLimit.SixMonthsAtTheLatest(from) : LastDay(from);
 

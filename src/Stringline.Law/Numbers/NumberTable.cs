@@ -39,9 +39,13 @@ public sealed class NumberTable
             for (var i = 1; i < of.Length; i++)
             {
                 if (of[i - 1].Until?.PlusDays(1) != of[i].From)
-                    throw new FormatException(Invariant($"{id}: one version governs {Through(of[i - 1])} and the next from {Iso(of[i].From)}. Right: the next begins on the day after the last day of the one before."));
+                    throw new FormatException(
+                        $"{id}: one version governs {Through(of[i - 1])} and the next from {Iso(of[i].From)}. Right: the next begins on "
+                            + $"the "
+                            + "day after the last day of the one before.");
                 if (of[i].Unit != of[0].Unit)
-                    throw new FormatException($"{id}: a version in {of[i].Unit} follows one in {of[0].Unit}. Right: one unit; another one is another number.");
+                    throw new FormatException($"{id}: a version in {of[i].Unit} follows one in {of[0].Unit}. Right: one unit; another one "
+                        + $"is another number.");
             }
         }
     }
@@ -51,7 +55,8 @@ public sealed class NumberTable
 
     /// <summary>Reads a table.</summary>
     /// <param name="csv">The table's text, its first line the names of the columns.</param>
-    /// <exception cref="FormatException">Something is wrong; the message says on which line, in which cell, what is there and what would be right.</exception>
+    /// <exception cref="FormatException">Something is wrong; the message says on which line, in which cell, what is there and what would be
+    /// right.</exception>
     public static NumberTable Parse(string csv)
     {
         ArgumentNullException.ThrowIfNull(csv);
@@ -119,7 +124,8 @@ public sealed class NumberTable
         if (!decimal.TryParse(cells[1], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var value) || value <= 0
             || (unit is not (NumberUnit.Percent or NumberUnit.Inches) && !decimal.IsInteger(value)) || value > int.MaxValue)
         {
-            throw Wrong("value", cells[1], unit is NumberUnit.Percent or NumberUnit.Inches ? "a number above 0, such as 5 or 7.5" : "a whole number above 0, such as 90");
+            throw Wrong("value", cells[1], unit is NumberUnit.Percent or NumberUnit.Inches
+                ? "a number above 0, such as 5 or 7.5" : "a whole number above 0, such as 90");
         }
 
         if (!cells[3].Contains('§'))
@@ -138,14 +144,12 @@ public sealed class NumberTable
         LocalDate Day(string column, string cell) => ShippedRows.Day(cell) ?? throw Wrong(column, cell, "a day, such as 2012-07-01");
 
         FormatException Wrong(string column, string cell, string right) =>
-            new(Invariant($"Line {number}, {column}: «{cell}». Right: {right}."));
+            new(string.Create(CultureInfo.InvariantCulture, $"Line {number}, {column}: «{cell}». Right: {right}."));
     }
 
     private static string Through(NumberRow row) => row.Until is { } until ? $"through {Iso(until)}" : "without an end";
 
     private static string Iso(LocalDate day) => LawText.IsoDay(day);
-
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 
     private static string EmbeddedText()
     {

@@ -30,7 +30,8 @@ internal static class NumberWords
         : (int)value % 10 is var ones and > 0 ? $"{Tens[(int)value / 10]}-{SmallPlaces[ones]}" : Tens[(int)value / 10][..^1] + "ieth";
 
     /// <summary>Which in a row, in figures: <c>20th</c>, <c>1st</c>.</summary>
-    public static string Place(int value) => string.Create(CultureInfo.InvariantCulture, $"{value}{(value / 10 % 10 == 1 ? "th" : (value % 10) switch
+    public static string Place(int value) =>
+        string.Create(CultureInfo.InvariantCulture, $"{value}{(value / 10 % 10 == 1 ? "th" : (value % 10) switch
     {
         1 => "st",
         2 => "nd",

@@ -8,15 +8,16 @@ namespace Stringline.Law.Numbers;
 public sealed record ShippedRow(int Line, IReadOnlyList<string> Cells);
 
 /// <summary>
-/// Reads the tables in <c>data/</c>, which the user can edit: comma-separated, one row a line. A cell with a comma stands in quotes and holds
-/// none; a line that begins with <c>#</c> is a remark. Tables from outside, of any make, are read elsewhere and by a library.
+/// Reads the tables in <c>data/</c>, which the user can edit: comma-separated, one row a line. A cell with a comma stands in quotes and
+/// holds none; a line that begins with <c>#</c> is a remark. Tables from outside, of any make, are read elsewhere and by a library.
 /// </summary>
 public static class ShippedRows
 {
     /// <summary>The rows below the line that names the columns.</summary>
     /// <param name="csv">The table's text.</param>
     /// <param name="columns">The names of its columns as they stand in that line, with commas between.</param>
-    /// <exception cref="FormatException">A line is not of that form; the message names it, what is there and what would be right.</exception>
+    /// <exception cref="FormatException">A line is not of that form; the message names it, what is there and what would be
+    /// right.</exception>
     public static IReadOnlyList<ShippedRow> Read(string csv, string columns)
     {
         ArgumentNullException.ThrowIfNull(csv);

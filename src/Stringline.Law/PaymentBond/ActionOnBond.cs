@@ -54,7 +54,8 @@ internal static class ActionOnBond
     /// <param name="facts">The facts.</param>
     /// <param name="readings">Readings of the last day.</param>
     public static StayedSuit? StayOf(FactsAsOf facts, IReadOnlyList<Reading> readings) =>
-        (facts.LastFurnished ?? facts.FirstFurnished) is { } worked ? StayedSuit.Of(facts, BondServed.Sureties(facts), worked.Earliest, readings) : null;
+        (facts.LastFurnished ?? facts.FirstFurnished) is { } worked
+        ? StayedSuit.Of(facts, BondServed.Sureties(facts), worked.Earliest, readings) : null;
 
     /// <summary>What is said of a bankruptcy of the surety, and of the principal, whom no action need name.</summary>
     [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
@@ -67,7 +68,9 @@ internal static class ActionOnBond
         foreach (var principal in BondServed.Principals(facts))
         {
             if (Stay.OfParty(facts, principal, worked.Earliest, facts.AsOf) is { } its)
-                yield return Reason.Of("11 U.S.C. § 362(a)", $"{principal.Name}, the principal, is or was in bankruptcy ({its.Since}): leave it out of the suit while the stay lasts. The surety is sued without it, in the same time (from memory).");
+                yield return Reason.Of("11 U.S.C. § 362(a)", $"{principal.Name}, the principal, is or was in bankruptcy "
+                    + $"({its.Since}): leave it out of the suit while the stay lasts. The surety is sued without it, in the same time "
+                    + $"(from memory).");
         }
     }
 
@@ -96,7 +99,8 @@ internal static class ActionOnBond
 
     /// <summary>An action on the federal bond lies in the federal district court, and a small claims court is none.</summary>
     [Rule("40 U.S.C. § 3133(b)(3)", Sure = Sure.FromMemory)]
-    public static bool IsInTheWrongCourt(FactsAsOf facts, ActionFiled action) => action.SmallClaims && facts.Job.Work.Kind == WorkKind.Federal;
+    public static bool IsInTheWrongCourt(FactsAsOf facts, ActionFiled action) =>
+        action.SmallClaims && facts.Job.Work.Kind == WorkKind.Federal;
 
     /// <summary>What is said of the actions.</summary>
     public static IEnumerable<Reason> Why(FactsAsOf facts, BondLaw law, DaySpan? firstDay)
@@ -108,14 +112,16 @@ internal static class ActionOnBond
             if (!MayBeOnBond(action))
                 yield return Reason.NotApplied(law.Action, $"The action filed {brought} is not on the payment bond.", action);
             else if (IsEarly(brought, firstDay))
-                yield return Reason.Of(law.Action, $"Action filed {brought}, before the claimant had surely ceased to provide work ({firstDay}): it may be thrown out as brought too early.", [action]);
+                yield return Reason.Of(law.Action, $"Action filed {brought}, before the claimant had surely ceased to provide work "
+                    + $"({firstDay}): it may be thrown out as brought too early.", [action]);
             else if (!SuesSurety(facts, action))
                 yield return Reason.Of(law.Action, $"Action filed {brought}, but not against the surety: join it in time.", [action]);
             else
                 yield return Reason.Of(law.Action, $"Action filed {brought}; it counts here if it is on the bond too.", [action]);
             if (MayBeOnBond(action) && OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end)
                 yield return surely ? Reason.Of(law.Action, $"The action ended {DaySpan.Of(end.On)}.", [end])
-                    : Reason.Of(law.Action, $"An action ended {DaySpan.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
+                    : Reason.Of(law.Action, $"An action ended {DaySpan.Of(end.On)}, and the file does not say which of several: it may be "
+                        + $"this one.", [end]);
         }
     }
 
@@ -127,11 +133,13 @@ internal static class ActionOnBond
             if (!MayBeOnBond(action))
                 continue;
             if (action.Enforces.Count == 0)
-                yield return new Question($"Is the action on the payment bond too?{ClaimKinds.ActionFiled.At("enforces"):aside}") { Corrects = action };
+                yield return new Question($"Is the action on the payment bond too?{ClaimKinds.ActionFiled.At("enforces"):aside}") {
+                    Corrects = action };
             if (OwnAction.EndOf(facts, action, orders: false, out var surely) is { } end && !surely)
                 yield return new Question($"Which action was it that ended?{ClaimKinds.ActionEnded.At("of"):aside}") { Corrects = end };
             if (action.Against.Count == 0)
-                yield return new Question($"Was the surety on the payment bond sued?{ClaimKinds.ActionFiled.At("against"):aside}") { Corrects = action };
+                yield return new Question($"Was the surety on the payment bond sued?{ClaimKinds.ActionFiled.At("against"):aside}") {
+                    Corrects = action };
         }
     }
 }

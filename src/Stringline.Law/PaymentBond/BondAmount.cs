@@ -5,13 +5,16 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PaymentBond;
 
-/// <summary>What may be claimed on a payment bond: by the preliminary notice what it reaches, by the notice to surety and principal all unpaid work.</summary>
+/// <summary>
+/// What may be claimed on a payment bond: by the preliminary notice what it reaches, by the notice to surety and principal all unpaid work.
+/// </summary>
 internal static class BondAmount
 {
     /// <summary>The finding <c>payment-bond.amount</c>.</summary>
     [Rule("Civ. Code § 8612(b)", Sure = Sure.Opinion)]
     [Rule("Civ. Code § 9560(b)", Sure = Sure.Opinion)]
-    public static Finding Finding(FactsAsOf facts, Reach reach, Amounts amounts, Outcome notice, Outcome action, BondRight right, BondLaw law)
+    public static Finding Finding(FactsAsOf facts, Reach reach, Amounts amounts, Outcome notice, Outcome action, BondRight right,
+        BondLaw law)
     {
         var hasLookBack = reach.Kind is ReachKind.Late or ReachKind.NotGiven;
         // By the road of the preliminary notice the bond has the limits of the stop payment notice, and by its own notice none.
@@ -42,24 +45,34 @@ internal static class BondAmount
             switch (standing)
             {
                 case Standing.Lost:
-                    why.Add(Reason.Of(law.Section, $"Nothing may be claimed on the bond any more; by its unpaid work the claim would have been {whole}.", [.. (notice.Standing == Standing.Lost ? notice : action).Why]));
+                    why.Add(Reason.Of(law.Section, $"Nothing may be claimed on the bond any more; by its unpaid work the claim would have "
+                        + $"been {whole}.", [.. (notice.Standing == Standing.Lost ? notice : action).Why]));
                     break;
                 case Standing.Narrowed:
-                    why.Add(Reason.Of(law.Preliminary, $"{byPreliminary} by preliminary notice{today}: only work within its {Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf)} and after. The time to give notice to surety and principal is over, and {whole - byPreliminary} with it.", [.. notice.Why]));
+                    why.Add(Reason.Of(law.Preliminary, $"{byPreliminary} by preliminary notice{today}: only work within "
+                        + $"its {Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf)} and after. The time to give notice to surety "
+                        + $"and principal is over, and {whole - byPreliminary} with it.", [.. notice.Why]));
                     break;
                 default:
                     if (!hasLookBack)
                         why.Add(Reason.Of(law.Preliminary, $"All unpaid work: {whole}."));
                     else if (notice.Standing == Standing.Kept)
-                        why.Add(Reason.Of(law.Section, $"{whole} by the notice to surety and principal, which has no look-back (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193); by preliminary notice{today} alone it would be {byPreliminary}."));
+                        why.Add(Reason.Of(law.Section, $"{whole} by the notice to surety and principal, which has no look-back (American "
+                            + $"Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193); by preliminary "
+                            + $"notice{today} alone it would be {byPreliminary}."));
                     else if (notice.Deadline.ActBy is { } actBy)
-                        why.Add(Reason.Of(law.Section, $"{byPreliminary} by preliminary notice{today}; {whole} if the notice is given to surety and principal by {actBy}: that notice has no look-back (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193)."));
+                        why.Add(Reason.Of(law.Section, $"{byPreliminary} by preliminary notice{today}; {whole} if the notice is given to "
+                            + $"surety and principal by {actBy}: that notice has no look-back (American Buildings v. Bay Commercial "
+                            + $"Construction (2002) 99 Cal.App.4th 1193)."));
                     else
-                        why.Add(Reason.Of(law.Section, $"{byPreliminary} by preliminary notice{today}; {whole} if the notice is given to surety and principal: that notice has no look-back (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193)."));
+                        why.Add(Reason.Of(law.Section, $"{byPreliminary} by preliminary notice{today}; {whole} if the notice is given to "
+                            + $"surety and principal: that notice has no look-back (American Buildings v. Bay Commercial Construction "
+                            + $"(2002) 99 Cal.App.4th 1193)."));
                     break;
             }
 
-            foreach (var step in (standing == Standing.Narrowed ? Demand.Of(facts, reach, Remedy.PaymentBond) : amounts.Of(Remedy.PaymentBond)!).Steps)
+            foreach (var step in (standing == Standing.Narrowed
+                ? Demand.Of(facts, reach, Remedy.PaymentBond) : amounts.Of(Remedy.PaymentBond)!).Steps)
                 why.Add(step.Why);
             foreach (var paper in facts.All<BondNoticeGiven>())
             {

@@ -18,8 +18,8 @@ public static class BondClaim
         Demand.Of(facts, Reach.Everything, RemedyLaw.Of(Remedy.PaymentBond, facts.Job) is null ? Remedy.Debt : Remedy.PaymentBond);
 
     /// <summary>
-    /// To whom notice goes as the principal of the bond: the one the file names. On private works an owner, a direct contractor or a subcontractor may
-    /// be the principal; while nobody says which, each of them is told.
+    /// To whom notice goes as the principal of the bond: the one the file names. On private works an owner, a direct contractor or a
+    /// subcontractor may be the principal; while nobody says which, each of them is told.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="isKnown">Whether the principal is known, so far as the law does not name it.</param>
@@ -32,6 +32,7 @@ public static class BondClaim
         var principals = BondServed.Principals(facts);
         return isKnown || principals.Count == 0
             ? principals
-            : [.. principals, .. facts.Job.In(PartyCapacity.DirectContractor).Where(p => !principals.Contains(p)), .. facts.Job.In(PartyCapacity.Owner), .. facts.Job.In(PartyCapacity.Subcontractor)];
+            : [.. principals, .. facts.Job.In(PartyCapacity.DirectContractor).Where(p => !principals.Contains(p)),
+                .. facts.Job.In(PartyCapacity.Owner), .. facts.Job.In(PartyCapacity.Subcontractor)];
     }
 }

@@ -15,8 +15,10 @@ internal sealed record BondLaw(string Preliminary, string Section, string LateRo
     Number FromNotice, Number FromCompletion)
 {
     /// <summary>Private works: a notice of cessation is not named, so the days from completion run beside it.</summary>
-    public static BondLaw Private { get; } = new("Civ. Code § 8612(a)", "Civ. Code § 8612(b)", "Civ. Code § 8612(d)", "Civ. Code § 8614", "Civ. Code § 8610", false, Number.BondNotice, Number.BondNoticeAfterCompletion);
+    public static BondLaw Private { get; } = new("Civ. Code § 8612(a)", "Civ. Code § 8612(b)", "Civ. Code § 8612(d)", "Civ. Code § 8614",
+        "Civ. Code § 8610", false, Number.BondNotice, Number.BondNoticeAfterCompletion);
 
     /// <summary>Public works: a notice of cessation is not named either; the days from it are the safe day.</summary>
-    public static BondLaw Public { get; } = new("Civ. Code § 9560(a)", "Civ. Code § 9560(b)", "Civ. Code § 9560(d)", "Civ. Code § 9562", "Civ. Code § 9558", true, Number.PublicBondNotice, Number.PublicBondNoticeAfterCompletion);
+    public static BondLaw Public { get; } = new("Civ. Code § 9560(a)", "Civ. Code § 9560(b)", "Civ. Code § 9560(d)", "Civ. Code § 9562",
+        "Civ. Code § 9558", true, Number.PublicBondNotice, Number.PublicBondNoticeAfterCompletion);
 }

@@ -7,8 +7,8 @@ namespace Stringline.Law.PaymentBond;
 /// <summary>Since when surety and bond principal, the one and the other, have had notice of the bond claim.</summary>
 /// <param name="By">The day by which both surely had it; null where one has not surely had it.</param>
 /// <param name="From">
-/// The first day on which both may have had it, if every paper counts that may count: one late paper takes nothing from another that may have
-/// been in time. Null where one had none.
+/// The first day on which both may have had it, if every paper counts that may count: one late paper takes nothing from another that may
+/// have been in time. Null where one had none.
 /// </param>
 internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
 {
@@ -26,7 +26,10 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
     public static IReadOnlyList<Party> Sureties(FactsAsOf facts) =>
         facts.Job.Party(facts.Job.Work.PaymentBond?.Surety) is { } surety ? [surety] : facts.Job.In(PartyCapacity.Surety);
 
-    /// <summary>The principal of the bond, or those of whom one must be it: on public works and, as far as nothing else is known, on private works a direct contractor.</summary>
+    /// <summary>
+    /// The principal of the bond, or those of whom one must be it: on public works and, as far as nothing else is known, on private works a
+    /// direct contractor.
+    /// </summary>
     [Rule("Civ. Code § 8606")]
     public static IReadOnlyList<Party> Principals(FactsAsOf facts)
     {
@@ -53,7 +56,8 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
 
         // On private works an owner or a subcontractor may be the principal, where nobody says who is.
         if (facts.Job.Work.Kind == WorkKind.Private && facts.Job.Work.PaymentBond?.Principal is null)
-            from = Earlier(Earlier(from, ToAnyOf(facts, facts.Job.In(PartyCapacity.Owner)).From), ToAnyOf(facts, facts.Job.In(PartyCapacity.Subcontractor)).From);
+            from = Earlier(Earlier(from, ToAnyOf(facts, facts.Job.In(PartyCapacity.Owner)).From),
+                ToAnyOf(facts, facts.Job.In(PartyCapacity.Subcontractor)).From);
         return new BondServed(all?.By, from);
     }
 
@@ -118,16 +122,21 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         var (sureties, principals) = (Sureties(facts), Principals(facts));
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
-            var given = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is { } on ? (Sentence)$"{on}" : $"on a day unknown";
+            var given = Giving.CompleteOn(facts.Numbers, paper.On, paper.Manner, paper.Mailed) is { } on
+                ? (Sentence)$"{on}" : $"on a day unknown";
             var names = string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id));
             if (!HasGoodManner(paper))
-                yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110); it does not count. Give it again.", paper);
+                yield return Reason.NotApplied(law.Manner, $"The notice to {names} was sent in a manner in which no notice is given (Civ. "
+                    + $"Code §§ 8106, 8110); it does not count. Give it again.", paper);
             else if (Reaches(paper, principals, out var principal) && Tried(facts, paper, principal) == Verdict.No)
-                yield return Reason.NotApplied(LeftAndMailed.Section(facts.Numbers, paper.On), $"The notice to {names} was left and mailed with no try to hand it over, which counts for nothing toward {principal.Name}, a natural person. Give it again.", paper);
+                yield return Reason.NotApplied(LeftAndMailed.Section(facts.Numbers, paper.On),
+                    $"The notice to {names} was left and mailed with no try to hand it over, which counts for nothing "
+                        + $"toward {principal.Name}, a natural person. Give it again.", paper);
             else if (Reaches(paper, sureties, out _) && Reaches(paper, principals, out _))
                 yield return Reason.Of(law.Section, $"Notice given to surety and principal {given}: {names}.", [paper]);
             else
-                yield return Reason.Of(law.Section, $"Notice given {given} to {names}. It must reach the surety and the bond principal, the one and the other: {Missing(paper, sureties, principals)}, and alone it does not count.", [paper]);
+                yield return Reason.Of(law.Section, $"Notice given {given} to {names}. It must reach the surety and the bond principal, "
+                    + $"the one and the other: {Missing(paper, sureties, principals)}, and alone it does not count.", [paper]);
         }
 
         if (sureties.Count == 0)
@@ -143,7 +152,8 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
             : $"neither {surety} nor {principal} is among them";
     }
 
-    private static string Names(IReadOnlyList<Party> parties) => parties.Count == 0 ? "" : " " + string.Join(" or ", parties.Select(p => p.Name));
+    private static string Names(IReadOnlyList<Party> parties) =>
+        parties.Count == 0 ? "" : " " + string.Join(" or ", parties.Select(p => p.Name));
 
     /// <summary>What the file leaves open of the papers.</summary>
     public static IEnumerable<Question> Questions(FactsAsOf facts)
@@ -151,23 +161,29 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
         foreach (var paper in facts.All<BondNoticeGiven>())
         {
             if (paper.Manner is null)
-                yield return new Question($"How was the notice to surety and principal given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none.{NoticeKinds.BondNoticeGiven.At("manner"):aside}") { Corrects = paper };
+                yield return new Question($"How was the notice to surety and principal given? By hand, registered or certified mail, "
+                    + $"express mail or an overnight carrier is good; plain mail, e-mail and fax are "
+                    + $"none.{NoticeKinds.BondNoticeGiven.At("manner"):aside}") { Corrects = paper };
             foreach (var principal in Principals(facts))
             {
                 if (!paper.To.Contains(principal.Id) || Tried(facts, paper, principal) != Verdict.Open)
                     continue;
-                yield return new Question($"How often was it tried to hand the notice to surety and principal over before it was left, each time on another day and at another hour?{NoticeKinds.BondNoticeGiven.At("tries"):aside}") { Corrects = paper };
+                yield return new Question($"How often was it tried to hand the notice to surety and principal over before it was left, "
+                    + $"each time on another day and at another hour?{NoticeKinds.BondNoticeGiven.At("tries"):aside}") { Corrects = paper };
                 if (LeftAndMailed.IsNaturalPerson(principal) is null)
-                    yield return new Question($"Is the principal to whom the notice was left and mailed a natural person? Then delivery by hand must have been tried before.{HeadField.PartiesNaturalPerson:aside}");
+                    yield return new Question($"Is the principal to whom the notice was left and mailed a natural person? Then delivery by "
+                        + $"hand must have been tried before.{HeadField.PartiesNaturalPerson:aside}");
                 break;
             }
 
             if (paper is { Manner: Manner.Substituted, Mailed: null })
-                yield return new Question($"On which day was the notice to surety and principal mailed after it was left? It is complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.BondNoticeGiven.At("mailed"):aside}") { Corrects = paper };
+                yield return new Question($"On which day was the notice to surety and principal mailed after it was left? It is "
+                    + $"complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.BondNoticeGiven.At("mailed"):aside}") { Corrects = paper };
         }
 
         if (facts.Job.Work.Kind == WorkKind.Private && facts.Job.Work.PaymentBond?.Principal is null)
-            yield return new Question($"Who is the principal of the bond: the owner, the direct contractor or a subcontractor? Until it is known, send the notice to the surety and to each of them.{HeadField.WorkPaymentBondPrincipal:aside}");
+            yield return new Question($"Who is the principal of the bond: the owner, the direct contractor or a subcontractor? Until it is "
+                + $"known, send the notice to the surety and to each of them.{HeadField.WorkPaymentBondPrincipal:aside}");
         if (Sureties(facts).Count == 0)
             yield return new Question($"Who is the surety on the payment bond?{HeadField.WorkPaymentBondSurety:aside}");
     }

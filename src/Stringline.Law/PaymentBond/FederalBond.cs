@@ -38,7 +38,8 @@ public static class FederalBond
             Standing = facts.AsOf >= first ? Standing.Open : Standing.NotYet,
             Readings = from,
             Band = Deadline.BandOver(from),
-            Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within {wait} after last furnishing, {last}, may sue on the bond from {first}.", [facts.Furnished[^1]])],
+            Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"One not paid in full within {wait} after last furnishing, {last}, may sue on the "
+                + $"bond from {first}.", [facts.Furnished[^1]])],
         };
         var year = facts.Numbers.On(Number.SueOnFederalBond, last.Earliest);
         var until = Readings(facts, last, $"{year.Spelled} after last furnishing", year.Id, calendar);
@@ -48,7 +49,8 @@ public static class FederalBond
         var action = Deadline.Of(standing, until, calendar, endKnown: stay is not { HasNoEnd: true })
             .Finding("federal-bond.action-last-day", "Action on the federal payment bond: last day",
             [
-                Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than {year.Spelled} after last furnishing, {last}; in the federal district court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
+                Reason.Of("40 U.S.C. § 3133(b)(4)", $"Not later than {year.Spelled} after last furnishing, {last}; in the federal district "
+                    + $"court where the work was done (40 U.S.C. § 3133(b)(3), from memory).", [facts.Furnished[^1]]),
                 .. Actions(facts, first, standing == Standing.Kept),
                 .. ActionOnBond.WhyStayed(facts, stay, standing),
             ], [.. ActionOnBond.Questions(facts), .. ActionOnBond.AskStay(stay, standing)]);
@@ -67,11 +69,16 @@ public static class FederalBond
             if (brought.Earliest < first && kept)
                 continue;
             if (brought.Earliest < first)
-                yield return Reason.Of("40 U.S.C. § 3133(b)(1)", $"The action filed {brought} came before {facts.Numbers.On(Number.NoActionOnFederalBond, first)} after last furnishing had surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]);
+                yield return Reason.Of("40 U.S.C. § 3133(b)(1)",
+                    $"The action filed {brought} came before {facts.Numbers.On(Number.NoActionOnFederalBond, first)} after last furnishing "
+                        + $"had surely passed: it may be thrown out as brought too early. One brought after them removes the "
+                        + $"doubt.", [action]);
             else if (!ActionOnBond.SuesSurety(facts, action))
-                yield return Reason.Of("40 U.S.C. § 3131(b)", $"The action filed {brought} is not against the surety, which answers on the bond: join it in time.", [action]);
+                yield return Reason.Of("40 U.S.C. § 3131(b)", $"The action filed {brought} is not against the surety, which answers on the "
+                    + $"bond: join it in time.", [action]);
             else if (ActionOnBond.IsInTheWrongCourt(facts, action))
-                yield return Reason.Of("40 U.S.C. § 3133(b)(3)", $"The action filed {brought} is in a small claims court; one on this bond is brought in the federal district court where the work was done (from memory).", [action]);
+                yield return Reason.Of("40 U.S.C. § 3133(b)(3)", $"The action filed {brought} is in a small claims court; one on this bond "
+                    + $"is brought in the federal district court where the work was done (from memory).", [action]);
             else
                 yield return Reason.Of("40 U.S.C. § 3133(b)(4)", $"Action filed {brought}; it counts here if it is on the bond.", [action]);
         }
@@ -95,19 +102,24 @@ public static class FederalBond
             Why =
             [
                 Reason.Of("40 U.S.C. § 3133(b)(1)", $"The sum unpaid for what was furnished: {demand}."),
-                .. held < demand ? (Reason[])[Reason.Of("40 U.S.C. § 3133(b)(2)", $"Only a notice before the last delivery was given: {held} had been furnished by then and may be held by it, {demand - held} came after. Another notice in time covers the whole.")] : [],
+                .. held < demand
+                    ? (Reason[])[
+                        Reason.Of("40 U.S.C. § 3133(b)(2)", $"Only a notice before the last delivery was given: {held} had been furnished "
+                            + $"by then and may be held by it, {demand - held} came after. Another notice in time covers the whole.")] : [],
             ],
         };
     }
 
     /// <summary>The bond protects those who furnish labor or material to the prime contractor, not the prime contractor itself.</summary>
     [Rule("40 U.S.C. § 3133(b)(1)")]
-    private static Finding? NotForPrimeContractor(FactsAsOf facts) => facts.Job.Claimant.Role != ClaimantRole.DirectContractor ? null : new Finding
+    private static Finding? NotForPrimeContractor(FactsAsOf facts) =>
+        facts.Job.Claimant.Role != ClaimantRole.DirectContractor ? null : new Finding
     {
         Id = "federal-bond.action-last-day",
         Title = "Action on the federal payment bond",
         Standing = Standing.Lost,
-        Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The bond is the prime contractor's own and no remedy for it; its claim is against the United States under the contract (41 U.S.C. § 7103, from memory).")],
+        Why = [Reason.Of("40 U.S.C. § 3133(b)(1)", $"The bond is the prime contractor's own and no remedy for it; its claim is against the "
+            + $"United States under the contract (41 U.S.C. § 7103, from memory).")],
     };
 
     private static List<Reading> Readings(FactsAsOf facts, DaySpan last, Sentence name, Number number, OpenDays calendar) => last.IsExact
@@ -133,11 +145,16 @@ public static class FederalBond
         return Deadline.Of(notice.StandingOn(facts.AsOf, readings), readings, calendar)
             .Finding("federal-bond.notice-last-day", "Notice to the prime contractor",
             [
-                Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within {days} after last furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of delivery.", [facts.Furnished[^1]]),
+                Reason.Of("40 U.S.C. § 3133(b)(2)", $"Written notice must reach the prime contractor within {days} after last "
+                    + $"furnishing, {last}, with the amount and the one supplied, by a means that gives third-party proof of "
+                    + $"delivery.", [facts.Furnished[^1]]),
                 .. notice.Why,
             ],
             [
-                .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub ? (Question[])[new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside the bond.{HeadField.PartiesWorksUnder:aside}")] : [],
+                .. facts.Hirer is { Capacity: PartyCapacity.Subcontractor, WorksUnder: null } sub
+                    ? (Question[])[
+                        new Question($"Does {sub.Name} work under the prime contractor itself? Who deals with one further down is outside "
+                            + $"the bond.{HeadField.PartiesWorksUnder:aside}")] : [],
                 .. notice.Questions,
             ]);
     }

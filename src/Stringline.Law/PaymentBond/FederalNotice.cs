@@ -6,14 +6,16 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.PaymentBond;
 
 /// <summary>
-/// The notice to the prime contractor by one who did not deal with it (40 U.S.C. § 3133(b)(2)). It goes to the contractor, states the amount, and
-/// so cannot come before the last delivery: U.S. ex rel. Blue Circle West v. Tucson Mechanical Contracting (9th Cir. 1990) 921 F.2d 911.
+/// The notice to the prime contractor by one who did not deal with it (40 U.S.C. § 3133(b)(2)). It goes to the contractor, states the
+/// amount, and so cannot come before the last delivery: U.S. ex rel. Blue Circle West v. Tucson Mechanical Contracting (9th Cir. 1990) 921
+/// F.2d 911.
 /// </summary>
 internal sealed class FederalNotice
 {
     private const string Section = "40 U.S.C. § 3133(b)(2)";
 
-    private FederalNotice(DaySpan? given, DaySpan? early, BondNoticeGiven? doubted, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    private FederalNotice(DaySpan? given, DaySpan? early, BondNoticeGiven? doubted, IReadOnlyList<Reason> why,
+        IReadOnlyList<Question> questions)
     {
         Given = given;
         Early = early;
@@ -28,7 +30,10 @@ internal sealed class FederalNotice
     /// <summary>The day of the last notice that came before it; null where none did.</summary>
     public DaySpan? Early { get; }
 
-    /// <summary>A notice that may not count: of unknown day, to one of several contractors, or with no proof of delivery by a third party; null where there is none.</summary>
+    /// <summary>
+    /// A notice that may not count: of unknown day, to one of several contractors, or with no proof of delivery by a third party; null
+    /// where there is none.
+    /// </summary>
     public BondNoticeGiven? Doubted { get; }
 
     /// <summary>The reasons.</summary>
@@ -58,14 +63,16 @@ internal sealed class FederalNotice
 
             if (reaches == Verdict.No)
             {
-                why.Add(Reason.NotApplied(Section, $"The notice of {on} did not go to the prime contractor and does not count: the section asks notice to the contractor; the surety may have a copy.", notice));
+                why.Add(Reason.NotApplied(Section, $"The notice of {on} did not go to the prime contractor and does not count: the section "
+                    + $"asks notice to the contractor; the surety may have a copy.", notice));
                 continue;
             }
 
             if (reaches == Verdict.Open && on.Earliest <= end)
             {
                 doubted ??= notice;
-                why.Add(Reason.Of(Section, $"The notice of {on} went to one of several prime contractors, and the file does not say under which of them the work was done. Give it to each.", [notice]));
+                why.Add(Reason.Of(Section, $"The notice of {on} went to one of several prime contractors, and the file does not say under "
+                    + $"which of them the work was done. Give it to each.", [notice]));
                 continue;
             }
 
@@ -73,14 +80,18 @@ internal sealed class FederalNotice
             {
                 if (on.Earliest <= end)
                     doubted ??= notice;
-                why.Add(Reason.Of(Section, $"The notice of {on} went in a manner that leaves no written proof of delivery by a third party (from memory); whether it counts if it was received is open. Give it again.", [notice]));
+                why.Add(Reason.Of(Section, $"The notice of {on} went in a manner that leaves no written proof of delivery by a third party "
+                    + $"(from memory); whether it counts if it was received is open. Give it again.", [notice]));
                 continue;
             }
 
             if (on.Earliest < last.Latest)
             {
                 early = on;
-                why.Add(Reason.Of(Section, $"The notice of {on} came before the last delivery, {last}. A notice states with substantial accuracy the amount claimed; one before the last delivery was held to be none of the claim (U.S. ex rel. Blue Circle West v. Tucson Mechanical Contracting (9th Cir. 1990) 921 F.2d 911), and may hold for what had been furnished by then. Give another.", [notice]));
+                why.Add(Reason.Of(Section, $"The notice of {on} came before the last delivery, {last}. A notice states with substantial "
+                    + $"accuracy the amount claimed; one before the last delivery was held to be none of the claim (U.S. ex rel. Blue "
+                    + $"Circle West v. Tucson Mechanical Contracting (9th Cir. 1990) 921 F.2d 911), and may hold for what had been "
+                    + $"furnished by then. Give another.", [notice]));
                 continue;
             }
 
@@ -94,10 +105,13 @@ internal sealed class FederalNotice
     private static Question Ask(FactsAsOf facts, BondNoticeGiven doubted)
     {
         if (doubted.On is DayFact.Unknown)
-            return new Question($"On which day was the notice given to the prime contractor?{NoticeKinds.BondNoticeGiven.At("on"):aside}") { Corrects = doubted };
+            return new Question($"On which day was the notice given to the prime contractor?{NoticeKinds.BondNoticeGiven.At("on"):aside}") {
+                Corrects = doubted };
         return ReachesThePrime(facts, doubted) == Verdict.Open
-            ? new Question($"Under which prime contractor does {facts.Hirer?.Name ?? "the one who hired the claimant"} work?{HeadField.PartiesWorksUnder:aside}")
-            : new Question($"Did the prime contractor receive the notice, and can a third party's paper show it?{NoticeKinds.BondNoticeGiven.At("manner"):aside}") { Corrects = doubted };
+            ? new Question($"Under which prime contractor "
+                + $"does {facts.Hirer?.Name ?? "the one who hired the claimant"} work?{HeadField.PartiesWorksUnder:aside}")
+            : new Question($"Did the prime contractor receive the notice, and can a third party's paper show "
+                + $"it?{NoticeKinds.BondNoticeGiven.At("manner"):aside}") { Corrects = doubted };
     }
 
     // It goes to the contractor under which the work was done: of several of whom that is not known, to each.

@@ -34,11 +34,16 @@ public static class BackPlan
             Step("back-plan.sign", "Sign and verify the claim", sign, asOf,
                 () => [Reason.Of("Civ. Code § 8416(a)", $"The claim is signed and verified by the claimant.")]),
             Step("back-plan.mail-copy", "Mail the copy to the owner and sign the proof of service", mail, asOf,
-                () => [Reason.Of("Civ. Code § 8416(c)", $"The copy goes first, since the completed affidavit of service is part of the claim (Civ. Code § 8416(a)(7)); mail is complete on deposit (Civ. Code § 8416(d)).")]),
+                () => [Reason.Of("Civ. Code § 8416(c)", $"The copy goes first, since the completed affidavit of service is part of the "
+                    + $"claim (Civ. Code § 8416(a)(7)); mail is complete on deposit (Civ. Code § 8416(d)).")]),
             Step("back-plan.counter", "Hand the papers in at the recorder's counter", counter, asOf,
-                () => [Reason.Of("Gov. Code § 27201", $"During office hours, {settings.ReserveDays} open {(settings.ReserveDays == 1 ? "day" : "days")} before the act-by day {actBy}, so that a refusal can be mended.")]),
+                () => [Reason.Of("Gov. Code § 27201",
+                    $"During office hours, {settings.ReserveDays} open {(settings.ReserveDays == 1 ? "day" : "days")} before the act-by "
+                        + $"day {actBy}, so that a refusal can be mended.")]),
             Step("back-plan.mail-to-recorder", "Or mail the papers to the recorder", mailed, asOf,
-                () => [Reason.Of("Gov. Code § 27201", $"What counts is the recording, not the postmark; {settings.MailBacklogDays} days are reckoned for the mail and the office's backlog (common practice, no source).")]),
+                () => [Reason.Of("Gov. Code § 27201",
+                    $"What counts is the recording, not the postmark; {settings.MailBacklogDays} days are reckoned for the mail and the "
+                        + $"office's backlog (common practice, no source).")]),
         ];
     }
 

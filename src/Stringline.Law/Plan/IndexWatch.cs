@@ -18,9 +18,9 @@ public static class IndexWatch
 
     /// <summary>
     /// The finding <c>index-watch.next-day</c>: for the claim of lien and the stop payment
-    /// notice while one of them can still be recorded or given, and for the bond notice where only that is left. None where no act is left or
-    /// nothing has been furnished. Two searches lie no further apart than the window that a recorded notice leaves, less the index's lag and the
-    /// days it takes to act.
+    /// notice while one of them can still be recorded or given, and for the bond notice where only that is left. None where no act is left
+    /// or nothing has been furnished. Two searches lie no further apart than the window that a recorded notice leaves, less the index's lag
+    /// and the days it takes to act.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="main">Whether the claim of lien or the stop payment notice is left.</param>
@@ -59,7 +59,8 @@ public static class IndexWatch
     private static Finding Watch(FactsAsOf facts, Window window, PlanSettings settings, OpenDays calendar)
     {
         var search = IndexSearches.LeastLate(facts);
-        var next = search?.On.Earliest is { } searched ? NextSearch(searched, window.Days, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
+        var next = search?.On.Earliest is { } searched
+            ? NextSearch(searched, window.Days, settings, calendar) : FirstOpenDayFrom(facts.AsOf, calendar);
         var reading = new Reading(search is null ? (Sentence)$"no search yet" : $"after the last search", next);
         return new Finding
         {
@@ -79,34 +80,44 @@ public static class IndexWatch
     {
         var why = new List<Reason>
         {
-            Reason.Of(window.Section, $"A notice of completion leaves {window.Days} from its recording. The index lags {settings.IndexLagDays} open days (common practice, no source), and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among them."),
+            Reason.Of(window.Section, $"A notice of completion leaves {window.Days} from its recording. The index "
+                + $"lags {settings.IndexLagDays} open days (common practice, no source), "
+                + $"and {OpenDaysToRecord + settings.ReserveDays} open days are needed from the search to the act-by day, both among "
+                + $"them."),
         };
         if (settings.MailBacklogDays >= window.Days.Count)
-            why.Add(Reason.Of(window.Section, $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be answered at all: plan for the counter or a courier."));
+            why.Add(Reason.Of(window.Section, $"By mail with a backlog of {settings.MailBacklogDays} days a notice of completion cannot be "
+                + $"answered at all: plan for the counter or a courier."));
         var counties = facts.Job.Work.Site.AlsoIn;
         if (counties.Count > 0)
-            why.Add(Reason.Of("Civ. Code § 8060", $"The site lies in {facts.Job.Work.Site.County} and {string.Join(" and ", counties)}: a notice may be recorded in each, so each index is searched, and the one searched least lately sets the day."));
+            why.Add(Reason.Of("Civ. Code § 8060",
+                $"The site lies in {facts.Job.Work.Site.County} and {string.Join(" and ", counties)}: a notice may be recorded in each, so "
+                    + $"each index is searched, and the one searched least lately sets the day."));
         if (search?.On.Earliest is not { } searched)
         {
             why.Add(IndexSearches.NotSearched(facts).ToArray() is { Length: > 0 } unsearched
-                ? Reason.Of("", $"The file shows no search yet of the index of {string.Join(" and ", unsearched)}: search it at once.", facts.All<IndexSearched>())
+                ? Reason.Of("", $"The file shows no search yet of the index of {string.Join(" and ", unsearched)}: search it at once.",
+                    facts.All<IndexSearched>())
                 : Reason.Of("", $"The file shows no search yet: search at once.", facts.All<IndexSearched>()));
             return why;
         }
 
         why.Add(Reason.Of("", $"Searched {searched}.", [search]));
         var (unseen, actBy, next) = Answerable(searched, window.Days, settings, calendar);
-        why.Add(Reason.Of(window.Section, $"A notice recorded on {unseen} would not have shown in the search of {searched}; it would have to be answered by {actBy}, so the next search is due by {next}."));
+        why.Add(Reason.Of(window.Section, $"A notice recorded on {unseen} would not have shown in the search of {searched}; it would have "
+            + $"to be answered by {actBy}, so the next search is due by {next}."));
         if (next <= searched)
             why.Add(Reason.Of("", $"With these settings no search comes soon enough: search every open day."));
         return why;
     }
 
     private static LocalDate NextSearch(LocalDate searched, NumberRow window, PlanSettings settings, OpenDays calendar) =>
-        Answerable(searched, window, settings, calendar).Next is var next && next > searched ? next : FirstOpenDayFrom(searched.PlusDays(1), calendar);
+        Answerable(searched, window, settings, calendar).Next is var next && next > searched
+        ? next : FirstOpenDayFrom(searched.PlusDays(1), calendar);
 
     // Against the calendar itself: the earliest notice that the last search could not show yet must still be answered in time.
-    private static (LocalDate Unseen, LocalDate ActBy, LocalDate Next) Answerable(LocalDate searched, NumberRow window, PlanSettings settings, OpenDays calendar)
+    private static (LocalDate Unseen, LocalDate ActBy, LocalDate Next) Answerable(LocalDate searched, NumberRow window,
+        PlanSettings settings, OpenDays calendar)
     {
         var unseen = settings.IndexLagDays == 0 ? searched : BackPlan.OpenDaysBefore(searched, settings.IndexLagDays - 1, calendar);
         var actBy = calendar.LastOpenDayOnOrBefore(window.LastDay(unseen));

@@ -39,7 +39,8 @@ public static class NextSteps
         ("payment-bond.notice-last-day", "Give notice to the surety and the bond principal", Remedy.PaymentBond),
         ("payment-bond.action-last-day", "Sue on the payment bond", Remedy.PaymentBond),
         ("payment-bond.stay-last-day", InStay, Remedy.PaymentBond),
-        ("summary-release.answer-last-day", "Serve the counteraffidavit, its copy and the proof, or the money goes out", Remedy.StopPaymentNotice),
+        ("summary-release.answer-last-day", "Serve the counteraffidavit, its copy and the proof, or the money goes "
+            + "out", Remedy.StopPaymentNotice),
         ("prompt-payment.charges-last-day", "Submit the charges of the last month hauled in, with their documents", Remedy.Debt),
         ("dispute-claim.conference-last-day", "Demand the conference on the claim", Remedy.Debt),
         ("dispute-claim.filing-last-day", "File the claim with the public entity", Remedy.Debt),
@@ -121,27 +122,32 @@ public static class NextSteps
 
         // What follows the action on a design professional's lien is done as after any other, for the money of that lien.
         const string design = "design-lien.";
-        return finding.StartsWith(design, StringComparison.Ordinal) && Act(finding[design.Length..]) is { } same ? (same.Do, Remedy.DesignLien) : null;
+        return finding.StartsWith(design, StringComparison.Ordinal) && Act(finding[design.Length..]) is { } same
+            ? (same.Do, Remedy.DesignLien) : null;
     }
 
     // A second finding of a kind is numbered.
     private static bool IsFurther(string finding, string id) =>
-        finding.Length > id.Length + 1 && finding[id.Length] == '.' && char.IsAsciiDigit(finding[id.Length + 1]) && finding.StartsWith(id, StringComparison.Ordinal);
+        finding.Length > id.Length + 1 && finding[id.Length] == '.' && char.IsAsciiDigit(finding[id.Length + 1])
+        && finding.StartsWith(id, StringComparison.Ordinal);
 
     // Where the file does not give what the work was worth nobody can say what hangs on it.
     private static decimal? AtStake(Amounts? amounts, Remedy? by) =>
         amounts is null || amounts.IsUnknown ? null : amounts.DemandOf(by ?? amounts.Main);
 
-    // Open, or in doubt and so worth the act. Where nothing is owed there is nothing to claim or to sue for; notice still serves what is to come.
+    // Open, or in doubt and so worth the act. Where nothing is owed there is nothing to claim or to sue for; notice still serves what is to
+    // come.
     private static bool IsUseful(Finding finding, IReadOnlyList<Finding> all, decimal? owed, bool noticeIsDue) => finding.Id switch
     {
         "preliminary-notice.last-day" => noticeIsDue && finding.Standing is (Standing.Open or Standing.InDoubt or Standing.Narrowed),
         "release.when-paid" or "release.answer-by" or "release.hearing" => IsAlive(finding),
         "claim-of-lien.last-day" => owed != 0 && IsAlive(finding) && IsRightAlive(all),
-        "enforcement.last-day" => owed != 0 && IsAlive(finding) && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
+        "enforcement.last-day" => owed != 0 && IsAlive(finding)
+            && all.All(f => f.Id is not ("credit.enforcement-last-day" or "enforcement.stay-notice-last-day")),
         "credit.enforcement-last-day" => owed != 0 && IsAlive(finding) && all.All(f => f.Id != "enforcement.stay-notice-last-day"),
         "stop-payment-notice.action-last-day" or "payment-bond.action-last-day" or "federal-bond.action-last-day" =>
-            owed != 0 && IsAlive(finding) && all.All(f => f.Id != finding.Id.Replace("action-last-day", "stay-last-day", StringComparison.Ordinal)),
+            owed != 0 && IsAlive(finding)
+            && all.All(f => f.Id != finding.Id.Replace("action-last-day", "stay-last-day", StringComparison.Ordinal)),
         // What none has been given yet has one step for all; once one was, the holder who has none has a step of its own.
         Owner => owed != 0 && IsAlive(finding) && WasGiven(all),
         _ when IsLender(finding.Id) => owed != 0 && IsAlive(finding) && WasGiven(all),

@@ -79,7 +79,8 @@ public sealed record Outlook(Chance Chance, string Text)
             $"Late. Planned day past. The {time} ended on {first.Day}{roll}. {Covers(lookBack.LookBack(asOf))}");
     }
 
-    private static string Covers(LocalDate from) => Write($"A notice given today covers what was furnished from {from} on, and all that comes later.");
+    private static string Covers(LocalDate from) =>
+        Write($"A notice given today covers what was furnished from {from} on, and all that comes later.");
 
     private static IEnumerable<string> Sentences(Finding finding, Band band, LocalDate asOf, Chance chance)
     {
@@ -108,7 +109,8 @@ public sealed record Outlook(Chance Chance, string Text)
         "release.answer-by" => "The last day before the owner may petition for a release",
         "release.hearing" => "The last day before the hearing",
         "release.when-paid" => "The last day before the owner could petition for a release",
-        "stop-payment-notice.owner-demand" => $"Our target, {NumberWords.Cardinal(HoldersAnswers.TargetForDemand)} days after the owner’s demand,",
+        "stop-payment-notice.owner-demand" =>
+            $"Our target, {NumberWords.Cardinal(HoldersAnswers.TargetForDemand)} days after the owner’s demand,",
         "stop-payment-notice.money-out" => "The first day on which the money may go out",
         _ => null,
     };

@@ -3,7 +3,9 @@ namespace Stringline.Law.Plan;
 /// <summary>What a plan reckons with. The defaults are common practice without a source.</summary>
 public sealed record PlanSettings
 {
-    /// <summary>Calendar days from mailing a paper to a slow county recorder until it is recorded. Common practice, no source: six weeks.</summary>
+    /// <summary>
+    /// Calendar days from mailing a paper to a slow county recorder until it is recorded. Common practice, no source: six weeks.
+    /// </summary>
     public int MailBacklogDays { get; init; } = 42;
 
     /// <summary>Open days by which the county's public index lags behind recording. Common practice, no source.</summary>

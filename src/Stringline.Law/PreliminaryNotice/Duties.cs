@@ -31,13 +31,17 @@ internal static class Duties
     }
 
     [Rule("Civ. Code § 8104")]
-    private static Reason? UnpaidLaborers(FactsAsOf facts) => facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor
-        ? Reason.Of("Civ. Code § 8104", $"A contractor that has not paid a laborer in full gives the laborer, any bargaining representative, the lender and the owner notice of it, with hours and sums, no later than the day the pay became late; else its license can be disciplined.")
+    private static Reason? UnpaidLaborers(FactsAsOf facts) =>
+        facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor
+        ? Reason.Of("Civ. Code § 8104", $"A contractor that has not paid a laborer in full gives the laborer, any bargaining "
+            + $"representative, the lender and the owner notice of it, with hours and sums, no later than the day the pay became late; "
+            + $"else its license can be disciplined.")
         : null;
 
     [Rule("Civ. Code § 8202(b)")]
     private static Reason NamesOnTheNotice() =>
-        Reason.Of("Civ. Code § 8202(b)", $"A subcontractor that has not paid all that is due to a laborer names the laborer, and any fund to which payments are due, with addresses, in the preliminary notice.");
+        Reason.Of("Civ. Code § 8202(b)", $"A subcontractor that has not paid all that is due to a laborer names the laborer, and any fund "
+            + $"to which payments are due, with addresses, in the preliminary notice.");
 
     [Rule("Civ. Code § 8216")]
     [Rule("Civ. Code § 9306")]
@@ -45,7 +49,8 @@ internal static class Duties
     {
         var small = facts.Numbers.On(upTo, facts.Job.Contract.On ?? facts.AsOf);
         return facts.Job.Claimant.Role == ClaimantRole.Subcontractor && !(facts.Job.Contract.Price <= small.Value)
-            ? Reason.Of(small.Section, $"A licensed subcontractor with a contract for more than {small.Value} that does not give preliminary notice can be disciplined by the license board.")
+            ? Reason.Of(small.Section, $"A licensed subcontractor with a contract for more than {small.Value} that does not give "
+                + $"preliminary notice can be disciplined by the license board.")
             : null;
     }
 
@@ -58,10 +63,15 @@ internal static class Duties
         var toMail = facts.Numbers.On(Number.RecorderMails, facts.AsOf);
         foreach (var filed in facts.All<NoticeFiled>())
         {
-            if (DaySpan.Of(filed.On) is { } on && facts.Numbers.LastDay(Number.FiledNoticeKept, on.Earliest) is var kept && facts.AsOf <= kept)
-                return Reason.Of("Civ. Code § 8214", $"The preliminary notice was filed with the county recorder {on}, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time; go on searching the index. The recorder may destroy it after {kept}.", [filed]);
+            if (DaySpan.Of(filed.On) is { } on && facts.Numbers.LastDay(Number.FiledNoticeKept, on.Earliest) is var kept
+                && facts.AsOf <= kept)
+                return Reason.Of("Civ. Code § 8214", $"The preliminary notice was filed with the county recorder {on}, who then mails word "
+                    + $"of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time; go on "
+                    + $"searching the index. The recorder may destroy it after {kept}.", [filed]);
         }
 
-        return Reason.Of("Civ. Code § 8214", $"A preliminary notice that was given may be filed with the county recorder, who then mails word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time and tells nobody; it is a cheap second guard beside the search of the index. Enter it when filed{NoticeKinds.NoticeFiled:aside}.");
+        return Reason.Of("Civ. Code § 8214", $"A preliminary notice that was given may be filed with the county recorder, who then mails "
+            + $"word of a recorded notice of completion or cessation, in good faith within {toMail.Spelled}. It changes no time and tells "
+            + $"nobody; it is a cheap second guard beside the search of the index. Enter it when filed{NoticeKinds.NoticeFiled:aside}.");
     }
 }

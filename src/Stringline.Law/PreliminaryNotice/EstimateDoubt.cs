@@ -3,10 +3,14 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PreliminaryNotice;
 
-/// <summary>The alarm where what is claimed lies far above the estimate of a preliminary notice of which nobody says how it was reached.</summary>
+/// <summary>
+/// The alarm where what is claimed lies far above the estimate of a preliminary notice of which nobody says how it was reached.
+/// </summary>
 public static class EstimateDoubt
 {
-    /// <summary>How many times the estimate the price may be before it is asked how the estimate was reached. Our yardstick, no source.</summary>
+    /// <summary>
+    /// How many times the estimate the price may be before it is asked how the estimate was reached. Our yardstick, no source.
+    /// </summary>
     public const decimal SuspiciousRatio = 2m;
 
     /// <summary>
@@ -34,10 +38,13 @@ public static class EstimateDoubt
             [
                 .. doubted.Select(n => Reason.Of(
                     Section(facts),
-                    $"The notice states an estimate of {n.Estimate!.Value}, and the price or the claim is {price}. An estimate is good if it was worked out from what was known of the work, however wrong it proved; a stock figure makes the notice bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445).",
+                    $"The notice states an estimate of {n.Estimate!.Value}, and the price or the claim is {price}. An estimate is good if "
+                        + $"it was worked out from what was known of the work, however wrong it proved; a stock figure makes the notice "
+                        + $"bad, and the claim with it (Rental Equipment v. McDaniel Builders (2001) 91 Cal.App.4th 445).",
                     [n])),
             ],
-            [new Question($"How was the estimate in the preliminary notice reached? Keep the paper that shows it.{NoticeKinds.NoticeGiven.At("estimateBasis"):aside}", Dollars: demand) { Corrects = doubted[0] }]));
+            [new Question($"How was the estimate in the preliminary notice reached? Keep the paper that shows "
+                + $"it.{NoticeKinds.NoticeGiven.At("estimateBasis"):aside}", Dollars: demand) { Corrects = doubted[0] }]));
     }
 
     /// <summary>What the finding is called.</summary>
@@ -47,5 +54,6 @@ public static class EstimateDoubt
     internal static Finding? Finding(Outcome? estimate) => estimate?.Finding("preliminary-notice.estimate", Title);
 
     /// <summary>The section that asks for the estimate.</summary>
-    internal static string Section(FactsAsOf facts) => facts.Job.Work.Kind == WorkKind.Private ? "Civ. Code § 8202(a)(2)" : "Civ. Code § 9303(b)";
+    internal static string Section(FactsAsOf facts) =>
+        facts.Job.Work.Kind == WorkKind.Private ? "Civ. Code § 8202(a)(2)" : "Civ. Code § 9303(b)";
 }

@@ -26,17 +26,24 @@ public static class Giving
     [Rule("Civ. Code § 8202(a)(2)", Sure = Sure.Opinion)]
     public static bool Counts(NoticeGiven notice) => IsGood(notice.Manner) && notice.EstimateBasis != EstimateBasis.StockFigure;
 
-    /// <summary>The day on which notice is complete: on delivery or deposit; five days after mailing where it was left and mailed.</summary>
+    /// <summary>
+    /// The day on which notice is complete: on delivery or deposit; five days after mailing where it was left and mailed.
+    /// </summary>
     [Rule("Civ. Code § 8116")]
     public static DaySpan CompleteOn(NumberTable numbers, DaySpan done, Manner manner) =>
         manner == Manner.Substituted ? done.LastDay(numbers, Number.LeftAndMailed) : done;
 
     /// <summary>How long after mailing a notice that was left and mailed is complete.</summary>
-    internal static NumberRow AfterMailing(NumberTable numbers, DayFact left) => numbers.On(Number.LeftAndMailed, left.Latest ?? LocalDate.MaxIsoValue);
+    internal static NumberRow AfterMailing(NumberTable numbers, DayFact left) =>
+        numbers.On(Number.LeftAndMailed, left.Latest ?? LocalDate.MaxIsoValue);
 
-    /// <summary>The day on which a preliminary notice was complete: one left and mailed five days after mailing, or after leaving where the file tells no day of mailing; null where its day is unknown.</summary>
+    /// <summary>
+    /// The day on which a preliminary notice was complete: one left and mailed five days after mailing, or after leaving where the file
+    /// tells no day of mailing; null where its day is unknown.
+    /// </summary>
     [Rule("Civ. Code § 8116")]
-    public static DaySpan? CompleteOn(NumberTable numbers, NoticeGiven notice) => CompleteOn(numbers, notice.On, notice.Manner, notice.Mailed);
+    public static DaySpan? CompleteOn(NumberTable numbers, NoticeGiven notice) =>
+        CompleteOn(numbers, notice.On, notice.Manner, notice.Mailed);
 
     /// <summary>The same of any paper; one whose manner is not told is complete on its day.</summary>
     [Rule("Civ. Code § 8116")]
@@ -54,7 +61,8 @@ public static class Giving
     /// <param name="notices">Preliminary notices, earliest first.</param>
     /// <param name="anyOf">The parties of whom one must have been reached.</param>
     /// <param name="used">The entry that reached one of them.</param>
-    public static DaySpan? FirstGiven(NumberTable numbers, IReadOnlyList<NoticeGiven> notices, IReadOnlyList<Party> anyOf, out NoticeGiven? used)
+    public static DaySpan? FirstGiven(NumberTable numbers, IReadOnlyList<NoticeGiven> notices, IReadOnlyList<Party> anyOf,
+        out NoticeGiven? used)
     {
         DaySpan? first = null;
         used = null;

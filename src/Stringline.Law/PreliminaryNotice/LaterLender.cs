@@ -18,16 +18,17 @@ public static class LaterLender
         foreach (var lender in facts.Job.In(PartyCapacity.ConstructionLender))
         {
             if (facts.Job.Claimant.Role != ClaimantRole.Laborer && Recipients.IsNotYetKnown(facts, lender))
-                (reaches ??= []).Add(NoticesGiven.To(facts, new Recipient(PartyCapacity.ConstructionLender, [lender], "Civ. Code § 8210"), time));
+                (reaches ??= [])
+                    .Add(NoticesGiven.To(facts, new Recipient(PartyCapacity.ConstructionLender, [lender], "Civ. Code § 8210"), time));
         }
 
         return reaches is null ? [] : reaches;
     }
 
     /// <summary>
-    /// The finding <c>preliminary-notice.later-lender</c>; null where there is no such lender. Notice to it is no condition of the lien, but
-    /// comes before a stop payment notice to it, and covers work from 20 days before it on. Twenty days from when it was known are our own
-    /// target: no section sets a day.
+    /// The finding <c>preliminary-notice.later-lender</c>; null where there is no such lender. Notice to it is no condition of the lien,
+    /// but comes before a stop payment notice to it, and covers work from 20 days before it on. Twenty days from when it was known are our
+    /// own target: no section sets a day.
     /// </summary>
     [Rule("Civ. Code § 8210", Sure = Sure.OurReading)]
     public static Finding? Finding(FactsAsOf facts, Reach reach, OpenDays calendar)
@@ -82,9 +83,14 @@ public static class LaterLender
         foreach (var lender in reach.Later)
         {
             var party = lender.To.AnyOf[0];
-            why.Add(Reason.Of("Civ. Code § 8210", $"{party.Name} came to be known {party.KnownSince!.Value}, after the claimant's first day of work, so that the lien does not hang on notice to it (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). Before a stop payment notice to it preliminary notice comes first all the same (Civ. Code § 8200(a)): each day later it covers a day less toward that lender. {LawText.Capital(NumberWords.Cardinal(TargetDays))} days are our target; the Code sets none."));
+            why.Add(Reason.Of("Civ. Code § 8210", $"{party.Name} came to be known {party.KnownSince!.Value}, after the claimant's first "
+                + $"day of work, so that the lien does not hang on notice to it (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75). "
+                + $"Before a stop payment notice to it preliminary notice comes first all the same (Civ. Code § 8200(a)): each day later "
+                + $"it covers a day less toward that lender. {LawText.Capital(NumberWords.Cardinal(TargetDays))} days are our target; the "
+                + $"Code sets none."));
             why.Add(lender.Given is { } given
-                ? Reason.Of("Civ. Code § 8204(a)", $"Given to {party.Name}: {given}; toward it work furnished from {lender.From.Latest} on is surely covered.", [lender.Notice!])
+                ? Reason.Of("Civ. Code § 8204(a)", $"Given to {party.Name}: {given}; toward it work furnished "
+                    + $"from {lender.From.Latest} on is surely covered.", [lender.Notice!])
                 : Reason.Of("Civ. Code § 8200(a)(3)", $"The file shows none given to {party.Name}."));
         }
 

@@ -24,13 +24,15 @@ public static class LeftAndMailed
     }
 
     /// <summary>
-    /// How many tries show reasonable diligence, by the text in force when the notice was left; a day in doubt is judged by its last day. Before
-    /// 2027 two or three tries at a proper place were enough (Bein v. Brechtel-Jochim (1992) 6 Cal.App.4th 1387, from memory); since then three
-    /// days, three times (Stats. 2025 ch. 563 §§ 4, 5).
+    /// How many tries show reasonable diligence, by the text in force when the notice was left; a day in doubt is judged by its last day.
+    /// Before
+    /// 2027 two or three tries at a proper place were enough (Bein v. Brechtel-Jochim (1992) 6 Cal.App.4th 1387, from memory); since then
+    /// three days, three times (Stats. 2025 ch. 563 §§ 4, 5).
     /// </summary>
     [Rule("Code Civ. Proc. § 415.20(b)", Sure = Sure.FromMemory)]
     [Rule("Code Civ. Proc. § 415.20(b)(2)")]
-    public static NumberRow TriesAsked(NumberTable numbers, DayFact on) => numbers.On(Number.TriesToDeliver, on.Latest ?? LocalDate.MinIsoValue);
+    public static NumberRow TriesAsked(NumberTable numbers, DayFact on) =>
+        numbers.On(Number.TriesToDeliver, on.Latest ?? LocalDate.MinIsoValue);
 
     /// <summary>The section that asks for the tries.</summary>
     public static string Section(NumberTable numbers, DayFact on) => TriesAsked(numbers, on).Section;

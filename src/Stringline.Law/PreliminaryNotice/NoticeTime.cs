@@ -45,7 +45,8 @@ internal sealed class NoticeTime
     /// <summary>On public work: no last day as such, only the reach of 20 days, so that nothing rolls.</summary>
     [Rule("Civ. Code § 9304")]
     public static NoticeTime OnPublicWork(FactsAsOf facts) =>
-        new(facts, facts.FirstFurnished is { } first ? facts.Numbers.LastDay(Number.PublicNoticeLookBack, first.Earliest) : null, false, null);
+        new(facts, facts.FirstFurnished is { } first
+            ? facts.Numbers.LastDay(Number.PublicNoticeLookBack, first.Earliest) : null, false, null);
 
     /// <summary>
     /// The doubt with which a notice complete on a day covers everything furnished; null where it surely is late. A day left out as a

@@ -41,19 +41,22 @@ internal static class NoticesGiven
         return onUnknownDay is null ? reached : reached with { OnUnknownDay = onUnknownDay };
     }
 
-    private static Receipt Earlier(Receipt? so, Receipt next) => so is { } first && first.Complete.Latest <= next.Complete.Latest ? first : next;
+    private static Receipt Earlier(Receipt? so, Receipt next) =>
+        so is { } first && first.Complete.Latest <= next.Complete.Latest ? first : next;
 
     private static RecipientReach? Reached(FactsAsOf facts, Recipient to, Receipt? sure, Receipt? doubtful, NoticeTime time)
     {
         var used = sure ?? doubtful;
-        if (sure is { } good && doubtful is { } bad && time.InTime(good.Complete.Latest) != NoticeDoubt.None && bad.Complete.Latest < good.Complete.Latest)
+        if (sure is { } good && doubtful is { } bad && time.InTime(good.Complete.Latest) != NoticeDoubt.None
+            && bad.Complete.Latest < good.Complete.Latest)
             // The sure one may have come before it all the same, as far as its own day is in doubt.
             used = bad with { Complete = new DaySpan(LocalDate.Min(good.Complete.Earliest, bad.Complete.Earliest), bad.Complete.Latest) };
         if (used is not { } receipt)
             return null;
         var inTime = time.InTime(receipt.Complete.Latest);
         var doubt = receipt.Doubt | (inTime ?? NoticeDoubt.None);
-        return new RecipientReach(to, inTime is null ? ReachKind.Late : ReachKind.Whole, Reach.ReachedBy(facts, receipt.Complete), receipt.Complete)
+        return new RecipientReach(to, inTime is null
+            ? ReachKind.Late : ReachKind.Whole, Reach.ReachedBy(facts, receipt.Complete), receipt.Complete)
         {
             Notice = receipt.Notice,
             Doubt = doubt,
@@ -66,7 +69,8 @@ internal static class NoticesGiven
     {
         var inTime = time.InTime(facts.AsOf);
         var from = inTime is null ? Reach.LookBack(facts, facts.AsOf).LookBack(facts.AsOf) : LocalDate.MinIsoValue;
-        return new RecipientReach(to, ReachKind.NotGiven, new DaySpan(from, from), null) { Doubt = inTime ?? NoticeDoubt.None, MayBeInTime = inTime is null && time.MayBeInTime(facts.AsOf) };
+        return new RecipientReach(to, ReachKind.NotGiven, new DaySpan(from, from), null) { Doubt = inTime ?? NoticeDoubt.None,
+            MayBeInTime = inTime is null && time.MayBeInTime(facts.AsOf) };
     }
 
     // Null: it went to none of them. Of several of whom one is meant a single one leaves the doubt; that all were told is seen apart.
@@ -117,7 +121,8 @@ internal static class NoticesGiven
             Receipt? told = null;
             foreach (var notice in facts.PreliminaryNotices)
             {
-                if (Giving.Counts(notice) && ToParty(facts, notice, party) == NoticeDoubt.None && Giving.CompleteOn(facts.Numbers, notice) is { } complete)
+                if (Giving.Counts(notice) && ToParty(facts, notice, party) == NoticeDoubt.None
+                    && Giving.CompleteOn(facts.Numbers, notice) is { } complete)
                     told = Earlier(told, new Receipt(complete, notice, NoticeDoubt.None));
             }
 

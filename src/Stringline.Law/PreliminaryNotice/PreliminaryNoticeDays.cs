@@ -60,9 +60,9 @@ public static class PreliminaryNoticeDays
     }
 
     /// <summary>
-    /// Where notice is due to lenders only, the lien goes by the one told first; toward one that was told late or not at all it is in doubt,
-    /// as it is for a subcontractor (our reading). Notice to a reputed lender will do, where the claimant reasonably took it for the lender:
-    /// Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368.
+    /// Where notice is due to lenders only, the lien goes by the one told first; toward one that was told late or not at all it is in
+    /// doubt, as it is for a subcontractor (our reading). Notice to a reputed lender will do, where the claimant reasonably took it for the
+    /// lender: Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368.
     /// </summary>
     [Rule("Civ. Code § 8200(e)(2)", Sure = Sure.OurReading)]
     [Rule("Civ. Code § 8200(a)(3)", Sure = Sure.Opinion)]
@@ -121,7 +121,8 @@ public static class PreliminaryNoticeDays
     internal const string Title = "Preliminary notice";
 
     /// <summary>The finding <c>preliminary-notice.last-day</c>; where notice is due, with how far one given late reaches back.</summary>
-    internal static Finding Finding(FactsAsOf facts, Reach reach, Outcome notice) => notice.Finding("preliminary-notice.last-day", Title) with
+    internal static Finding Finding(FactsAsOf facts, Reach reach, Outcome notice) =>
+        notice.Finding("preliminary-notice.last-day", Title) with
     {
         IfLate = reach.Kind == ReachKind.NoneDue ? null
             : (facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf),
@@ -146,7 +147,8 @@ public static class PreliminaryNoticeDays
             readings.Add(Deadline.Own(
                 last != days?.LastDay(facts.FirstFurnished!.Value.Earliest)
                     ? $"{facts.Numbers.On(Number.NoticeAfterCommencement, facts.Job.Work.Commenced!.Value).Text} after the work commenced"
-                    : facts.FirstFurnished!.Value.IsExact ? (Sentence)$"{days.Text} after first furnishing" : $"first furnishing on its earliest day",
+                    : facts.FirstFurnished!.Value.IsExact
+                    ? (Sentence)$"{days.Text} after first furnishing" : $"first furnishing on its earliest day",
                 last, calendar));
             if (facts.FirstFurnished is { IsExact: false, Latest: var latest }
                 && facts.Numbers.LastDay(Number.NoticeAfterFurnishing, latest) is var atTheLatest && atTheLatest > last)
@@ -170,7 +172,8 @@ public static class PreliminaryNoticeDays
         var readings = new List<Reading>();
         if (given)
         {
-            readings.Add(new Reading(from.IsExact ? (Sentence)$"{back.Text} before the notice was given" : $"{back.Text} before the earliest day of notice", from.Earliest));
+            readings.Add(new Reading(from.IsExact
+                ? (Sentence)$"{back.Text} before the notice was given" : $"{back.Text} before the earliest day of notice", from.Earliest));
             if (!from.IsExact)
                 readings.Add(new Reading($"{back.Text} before the latest day of notice", from.Latest));
         }
@@ -190,7 +193,8 @@ public static class PreliminaryNoticeDays
             [
                 reach.Kind == ReachKind.Whole
                     ? Reason.Of(InTime, $"The notice was in time, so everything furnished is within reach, also before this day.")
-                    : Reason.Of(InTime, $"A late notice covers work furnished within {back} before it, from {from.Latest} on; a look-back is never rolled."),
+                    : Reason.Of(InTime, $"A late notice covers work furnished within {back} before it, from {from.Latest} on; a look-back "
+                        + $"is never rolled."),
             ],
         };
     }
@@ -201,16 +205,22 @@ public static class PreliminaryNoticeDays
         ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
         // Left and mailed, it is complete some days later; one given by hand on the day of asking may still cover everything.
         ReachKind.Late when reach.IfGivenToday == NoticeDoubt.None => Standing.Open,
-        ReachKind.Late when InReach(facts, reach) is var late => late == Standing.Lost ? reach.IfGivenToday is null ? late : Standing.InDoubt : reach.GivenToAll ? late : Standing.InDoubt,
+        ReachKind.Late when InReach(facts, reach) is var late => late == Standing.Lost
+            ? reach.IfGivenToday is null ? late : Standing.InDoubt : reach.GivenToAll ? late : Standing.InDoubt,
         ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
         ReachKind.NotGiven => WhileNotGiven(facts, reach),
         _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
     };
 
-    /// <summary>Of a notice that is late or not given: narrowed to what it reaches; in doubt where it may reach nothing, by days in doubt; else lost.</summary>
+    /// <summary>
+    /// Of a notice that is late or not given: narrowed to what it reaches; in doubt where it may reach nothing, by days in doubt; else
+    /// lost.
+    /// </summary>
     internal static Standing InReach(FactsAsOf facts, Reach reach) => InReach(facts, reach, Covers(facts, reach));
 
-    /// <summary>The same of what was furnished already: for what is still to come another notice can be given, which saves nothing of what there is.</summary>
+    /// <summary>
+    /// The same of what was furnished already: for what is still to come another notice can be given, which saves nothing of what there is.
+    /// </summary>
     internal static Standing InReachSoFar(FactsAsOf facts, Reach reach) => InReach(facts, reach, CoversFurnished(facts, reach));
 
     private static Standing InReach(FactsAsOf facts, Reach reach, Verdict covers) => covers switch
@@ -231,7 +241,8 @@ public static class PreliminaryNoticeDays
         foreach (var each in reach.Each)
         {
             // One that was surely told too late for all of it takes the right away, whenever another was told.
-            if (each is { Kind: ReachKind.Late, OnUnknownDay: null } && reach.IsCondition(each) && facts.Furnished.Count > 0 && !Covers(facts, each))
+            if (each is { Kind: ReachKind.Late, OnUnknownDay: null } && reach.IsCondition(each) && facts.Furnished.Count > 0
+                && !Covers(facts, each))
                 return Standing.Lost;
         }
 
@@ -276,8 +287,8 @@ public static class PreliminaryNoticeDays
     }
 
     /// <summary>
-    /// Whether the reach holds any work of the claimant, past or to come. None comes once the furnishing or the contract has ended, or where the
-    /// whole work was complete before the first day within reach; until then a delivery may be missing from the file.
+    /// Whether the reach holds any work of the claimant, past or to come. None comes once the furnishing or the contract has ended, or
+    /// where the whole work was complete before the first day within reach; until then a delivery may be missing from the file.
     /// </summary>
     internal static Verdict Covers(FactsAsOf facts, Reach reach)
     {

@@ -28,11 +28,13 @@ public static class PublicNotice
     private static Reason? NoneDue(FactsAsOf facts)
     {
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
-            return Reason.Of("Civ. Code § 9100(b)", $"A direct contractor gives neither a stop payment notice nor a claim on the bond, so it owes no preliminary notice.");
+            return Reason.Of("Civ. Code § 9100(b)", $"A direct contractor gives neither a stop payment notice nor a claim on the bond, so "
+                + $"it owes no preliminary notice.");
         if (facts.Job.Claimant.Role == ClaimantRole.Laborer)
             return Reason.Of("Civ. Code § 9300(b)", $"A laborer gives no preliminary notice.");
         return facts.Hirer is { Capacity: PartyCapacity.DirectContractor }
-            ? Reason.Of("Civ. Code § 9300(b)", $"The claimant has a direct contract with the direct contractor, so no preliminary notice is due.")
+            ? Reason.Of("Civ. Code § 9300(b)", $"The claimant has a direct contract with the direct contractor, so no preliminary notice "
+                + $"is due.")
             : null;
     }
 
@@ -76,7 +78,8 @@ public static class PublicNotice
         notice.Finding("preliminary-notice.last-day", PreliminaryNoticeDays.Title) with
         {
             IfLate = reach.Kind == ReachKind.NoneDue ? null
-                : (facts.Numbers.On(Number.PublicNoticeLookBack, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts, facts.AsOf)),
+                : (facts.Numbers.On(Number.PublicNoticeLookBack, facts.FirstFurnished?.Earliest ?? facts.AsOf), Reach.LookBack(facts,
+                    facts.AsOf)),
         };
 
     /// <summary>The last day on which a notice still covers everything furnished.</summary>
@@ -88,7 +91,8 @@ public static class PublicNotice
         var readings = new List<Reading>();
         var why = new List<Reason>
         {
-            Reason.Of("Civ. Code § 9304", $"The notice covers work within {Reach.LookBack(facts, facts.AsOf)} before it and afterwards; it is never too late, but later it covers less."),
+            Reason.Of("Civ. Code § 9304", $"The notice covers work within {Reach.LookBack(facts, facts.AsOf)} before it and afterwards; it "
+                + $"is never too late, but later it covers less."),
         };
         if (facts.FirstFurnished is { } first)
         {
@@ -105,9 +109,11 @@ public static class PublicNotice
             ReachKind.Whole => reach.GivenToAll ? Standing.Kept : Standing.InDoubt,
             // Left and mailed, it is complete some days later; one given by hand on the day of asking still covers everything.
             ReachKind.Late when readings.Count > 0 && facts.AsOf <= readings[0].Day => Standing.Open,
-            ReachKind.Late when PreliminaryNoticeDays.InReach(facts, reach) is var late => late == Standing.Lost || reach.GivenToAll ? late : Standing.InDoubt,
+            ReachKind.Late when PreliminaryNoticeDays.InReach(facts, reach) is var late => late == Standing.Lost || reach.GivenToAll
+                ? late : Standing.InDoubt,
             ReachKind.NotGiven when !facts.HasFurnished => Standing.NotYet,
-            ReachKind.NotGiven when readings.Count > 0 && facts.AsOf <= readings[0].Day => reach.MayHaveBeenGiven ? Standing.InDoubt : Standing.Open,
+            ReachKind.NotGiven when readings.Count > 0 && facts.AsOf <= readings[0].Day => reach.MayHaveBeenGiven
+                ? Standing.InDoubt : Standing.Open,
             ReachKind.NotGiven => PreliminaryNoticeDays.InReach(facts, reach),
             _ => throw new InvalidOperationException($"No such reach: {reach.Kind}."),
         };
@@ -125,7 +131,8 @@ public static class PublicNotice
             ? [new Reading($"if notice is given on the day of asking", from.Earliest)]
             : from.IsExact
                 ? [new Reading($"{back.Text} before the notice was given", from.Earliest)]
-                : [new Reading($"{back.Text} before the earliest day of notice", from.Earliest), new Reading($"{back.Text} before the latest day of notice", from.Latest)];
+                : [new Reading($"{back.Text} before the earliest day of notice", from.Earliest),
+                    new Reading($"{back.Text} before the latest day of notice", from.Latest)];
         return new Finding
         {
             Id = "preliminary-notice.reaches-back-to",
@@ -133,7 +140,8 @@ public static class PublicNotice
             Standing = notice,
             Readings = readings,
             Band = Deadline.BandOver(readings),
-            Why = [Reason.Of("Civ. Code § 9304", $"It covers work within {back} before it is given, from {from.Latest} on, and afterwards; a look-back is never rolled.")],
+            Why = [Reason.Of("Civ. Code § 9304", $"It covers work within {back} before it is given, from {from.Latest} on, and afterwards; "
+                + $"a look-back is never rolled.")],
         };
     }
 }

@@ -28,7 +28,8 @@ public enum ReachKind
 /// </param>
 /// <param name="Given">The day notice was complete toward the owner and the direct contractor; null where it was not.</param>
 /// <param name="Missing">Recipients not reached.</param>
-/// <param name="InTimeByRollOnly">Whether the notice is in time only because a last day that is a holiday is left out (Civ. Code § 10; Code Civ. Proc. § 12a).</param>
+/// <param name="InTimeByRollOnly">Whether the notice is in time only because a last day that is a holiday is left out (Civ. Code § 10; Code
+/// Civ. Proc. § 12a).</param>
 public sealed record Reach(ReachKind Kind, DaySpan? From, DaySpan? Given, IReadOnlyList<Recipient> Missing, bool InTimeByRollOnly)
 {
     /// <summary>Nothing is left out: no notice is due, or what is asked for has no notice as a condition.</summary>
@@ -43,18 +44,24 @@ public sealed record Reach(ReachKind Kind, DaySpan? From, DaySpan? Given, IReadO
     /// <summary>Whether, though late by one end of a day in doubt, it may be in time by the other, and then covers everything.</summary>
     public bool MayBeInTime { get; init; }
 
-    /// <summary>Whether a notice that was given may not count toward somebody, or reaches less far back toward a lender than toward the owner.</summary>
+    /// <summary>
+    /// Whether a notice that was given may not count toward somebody, or reaches less far back toward a lender than toward the owner.
+    /// </summary>
     public bool IsInDoubt { get; init; }
 
-    /// <summary>The doubt with which a notice given on the day of asking covers everything furnished; null where that time is over.</summary>
+    /// <summary>
+    /// The doubt with which a notice given on the day of asking covers everything furnished; null where that time is over.
+    /// </summary>
     public NoticeDoubt? IfGivenToday { get; init; }
 
-    /// <summary>The day by which the whole work was surely complete, so that nothing was furnished after it; null where none is sure.</summary>
+    /// <summary>
+    /// The day by which the whole work was surely complete, so that nothing was furnished after it; null where none is sure.
+    /// </summary>
     public LocalDate? Complete { get; init; }
 
     /// <summary>
-    /// Whether each who was told late or not at all may have been told in time by a notice whose day nobody knows: then nothing is surely lost for
-    /// want of notice.
+    /// Whether each who was told late or not at all may have been told in time by a notice whose day nobody knows: then nothing is surely
+    /// lost for want of notice.
     /// </summary>
     public bool MayHaveBeenGiven
     {
@@ -75,15 +82,17 @@ public sealed record Reach(ReachKind Kind, DaySpan? From, DaySpan? Given, IReadO
     }
 
     /// <summary>
-    /// Whether the right surely hangs on notice to one of them: on private work on the owner's, and on the lenders' where nobody else is told; on public
-    /// work on each.
+    /// Whether the right surely hangs on notice to one of them: on private work on the owner's, and on the lenders' where nobody else is
+    /// told; on public work on each.
     /// </summary>
     internal bool IsCondition(RecipientReach each) => Each[0].To.Who != PartyCapacity.Owner || each.To.Who == PartyCapacity.Owner;
 
     /// <summary>Whether everyone to whom notice is due was surely given it, and as far back as this reach goes.</summary>
     public bool GivenToAll => Kind == ReachKind.NoneDue || (Kind != ReachKind.NotGiven && Missing.Count == 0 && !IsInDoubt);
 
-    /// <summary>The reach toward one party, such as a construction lender told on another day than the owner; this one where no notice is due to it.</summary>
+    /// <summary>
+    /// The reach toward one party, such as a construction lender told on another day than the owner; this one where no notice is due to it.
+    /// </summary>
     public Reach Toward(Party party) => Among(Each, party) ?? Among(Later, party) ?? this;
 
     private Reach? Among(IReadOnlyList<RecipientReach> recipients, Party party)
@@ -92,7 +101,8 @@ public sealed record Reach(ReachKind Kind, DaySpan? From, DaySpan? Given, IReadO
         {
             if (reached.To.AnyOf.Contains(party))
             {
-                return new Reach(reached.Kind, reached.From, reached.Given, reached.Kind == ReachKind.NotGiven ? [reached.To] : [], reached.Doubt.HasFlag(NoticeDoubt.ByRoll))
+                return new Reach(reached.Kind, reached.From, reached.Given, reached.Kind == ReachKind.NotGiven
+                    ? [reached.To] : [], reached.Doubt.HasFlag(NoticeDoubt.ByRoll))
                 {
                     Each = [reached],
                     Complete = Complete,
@@ -114,7 +124,8 @@ public sealed record Reach(ReachKind Kind, DaySpan? From, DaySpan? Given, IReadO
     /// <summary>The first day that a notice reaches, by each end of its own day.</summary>
     internal static DaySpan ReachedBy(FactsAsOf facts, DaySpan given)
     {
-        var (first, last) = (LookBack(facts, given.Earliest).LookBack(given.Earliest), LookBack(facts, given.Latest).LookBack(given.Latest));
+        var (first, last) =
+            (LookBack(facts, given.Earliest).LookBack(given.Earliest), LookBack(facts, given.Latest).LookBack(given.Latest));
         return new DaySpan(LocalDate.Min(first, last), LocalDate.Max(first, last));
     }
 

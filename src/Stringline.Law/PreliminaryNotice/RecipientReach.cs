@@ -32,7 +32,8 @@ public enum NoticeDoubt
 /// <summary>What the notices of the file do toward one recipient.</summary>
 /// <param name="To">The recipient.</param>
 /// <param name="Kind">Whether it was given at all, in time, or late.</param>
-/// <param name="From">The day from which work is covered toward it; where none was given, that of a notice given on the day of asking.</param>
+/// <param name="From">The day from which work is covered toward it; where none was given, that of a notice given on the day of
+/// asking.</param>
 /// <param name="Given">The day on which notice to it was complete; null where none was.</param>
 public sealed record RecipientReach(Recipient To, ReachKind Kind, DaySpan From, DaySpan? Given)
 {
@@ -45,7 +46,10 @@ public sealed record RecipientReach(Recipient To, ReachKind Kind, DaySpan From, 
     /// <summary>A notice to it on a day that nobody knows, which may have been in time; null where there is none.</summary>
     public NoticeGiven? OnUnknownDay { get; init; }
 
-    /// <summary>Whether, though late by the last day of its own doubt or the first of first furnishing, it may have been in time; or, not given, may be today.</summary>
+    /// <summary>
+    /// Whether, though late by the last day of its own doubt or the first of first furnishing, it may have been in time; or, not given, may
+    /// be today.
+    /// </summary>
     public bool MayBeInTime { get; init; }
 
     /// <summary>Where there is a doubt: the day from which a notice without one covers work all the same; null where none does.</summary>

@@ -86,7 +86,8 @@ public static class Recipients
         for (var i = 0; i < facts.Job.Parties.Count; i++)
         {
             var party = facts.Job.Parties[i];
-            if (party.Capacity == PartyCapacity.OwnersAgent || (party.Capacity == PartyCapacity.Association && facts.Job.Work.CommonInterest == true))
+            if (party.Capacity == PartyCapacity.OwnersAgent
+                || (party.Capacity == PartyCapacity.Association && facts.Job.Work.CommonInterest == true))
                 (agents ??= []).Add(party);
         }
 

@@ -6,8 +6,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// What is retained, against a part of the price and of the work furnished: what the cap of private work (Civ. Code § 8811) and that of public
-/// work (Pub. Contract Code § 7201) have in common. Which contracts they reach, and from what day, each says for itself.
+/// What is retained, against a part of the price and of the work furnished: what the cap of private work (Civ. Code § 8811) and that of
+/// public work (Pub. Contract Code § 7201) have in common. Which contracts they reach, and from what day, each says for itself.
 /// </summary>
 internal sealed class CapMeasure
 {
@@ -30,7 +30,9 @@ internal sealed class CapMeasure
     /// <summary>The price with its agreed changes; null where the file does not give it.</summary>
     public decimal? Price { get; }
 
-    /// <summary>The work furnished: nothing was paid, and so nothing retained, of what was not furnished. Null where some of it has no price.</summary>
+    /// <summary>
+    /// The work furnished: nothing was paid, and so nothing retained, of what was not furnished. Null where some of it has no price.
+    /// </summary>
     public decimal? Work { get; }
 
     /// <summary>The percentage that may be retained.</summary>
@@ -46,8 +48,10 @@ internal sealed class CapMeasure
     /// <param name="primes">The percentage that the direct contract allows, where it binds the claimant's; else null.</param>
     public static CapMeasure? Of(FactsAsOf facts, IReadOnlyList<Retained> held, NumberRow most, decimal? primes)
     {
-        decimal? price = facts.Job.Contract.Price is { } agreed ? agreed + Total.Of(facts.All<Change>(), static c => c.Agreed ? c.Amount : 0m) : null;
-        decimal? work = facts.HasFurnished && facts.Furnished.All(static f => f.Amount is not null) ? Total.Of(facts.Furnished, static f => f.Amount!.Value) : null;
+        decimal? price = facts.Job.Contract.Price is { } agreed
+            ? agreed + Total.Of(facts.All<Change>(), static c => c.Agreed ? c.Amount : 0m) : null;
+        decimal? work = facts.HasFurnished && facts.Furnished.All(static f => f.Amount is not null)
+            ? Total.Of(facts.Furnished, static f => f.Amount!.Value) : null;
         return price is null && work is null ? null
             : new CapMeasure(Total.Of(held, static r => r.Amount), price, work, Math.Min(most.Value, primes ?? most.Value));
     }
@@ -64,13 +68,15 @@ internal sealed class CapMeasure
         if (Price is null)
             questions.Add(AskPrice);
         if (overWork > overPrice)
-            questions.Add(new Question($"Did the payments run ahead of the work? The cap is on each payment: compare what was retained from each with its sum.{MoneyKinds.Retained:aside}", Dollars: overWork - overPrice));
+            questions.Add(new Question($"Did the payments run ahead of the work? The cap is on each payment: compare what was retained "
+                + $"from each with its sum.{MoneyKinds.Retained:aside}", Dollars: overWork - overPrice));
         return questions;
     }
 
     /// <summary>The answer where neither the price nor the work is known.</summary>
     public static Finding NotMeasured(string section, IReadOnlyList<Retained> held) => Answer(Standing.InDoubt, null,
-        [Reason.Of(section, $"{Total.Of(held, static r => r.Amount)} is retained; the cap is a part of each payment and of the price, which the file does not give.", [.. held])], [AskPrice]);
+        [Reason.Of(section, $"{Total.Of(held, static r => r.Amount)} is retained; the cap is a part of each payment and of the price, "
+            + $"which the file does not give.", [.. held])], [AskPrice]);
 
     /// <summary>Asks for the day of the contract, by which it is known whether a cap reaches it.</summary>
     public static Question AskDay { get; } = new($"On which day was the contract made?{HeadField.ContractOn:aside}");

@@ -6,14 +6,16 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// Which procedure governs a claim against a public entity: Pub. Contract Code § 9204, while it is in force, and the older one of §§ 20104-20104.6
-/// toward local agencies, which is what is left without it. Chosen by the day of the contract and of the claim, not by the day of asking.
+/// Which procedure governs a claim against a public entity: Pub. Contract Code § 9204, while it is in force, and the older one of §§
+/// 20104-20104.6 toward local agencies, which is what is left without it. Chosen by the day of the contract and of the claim, not by the
+/// day of asking.
 /// </summary>
 internal sealed class ClaimLaw
 {
     private const string New = "Pub. Contract Code § 9204";
 
-    private ClaimLaw(Verdict newOne, bool oldOne, NumberRow newDays, NumberRow oldDays, IReadOnlyList<Reason> why, IReadOnlyList<Question> questions)
+    private ClaimLaw(Verdict newOne, bool oldOne, NumberRow newDays, NumberRow oldDays, IReadOnlyList<Reason> why,
+        IReadOnlyList<Question> questions)
     {
         IsNew = newOne;
         IsOld = oldOne;
@@ -60,11 +62,13 @@ internal sealed class ClaimLaw
         if (isOld && isNew != Verdict.Yes)
         {
             why.Add(Reason.Of("Pub. Contract Code § 20104.2",
-                $"Toward a local agency, for a claim of {facts.Numbers.On(Number.GreatestClaim, day).Value} or less, the older procedure is left: it answers within {small} of receipt a claim below {greater}, and within {great} a greater one."));
+                $"Toward a local agency, for a claim of {facts.Numbers.On(Number.GreatestClaim, day).Value} or less, the older procedure "
+                    + $"is left: it answers within {small} of receipt a claim below {greater}, and within {great} a greater one."));
         }
 
         if (facts.Job.Work.Body is null)
-            questions.Add(new Question($"Which public body contracted for the work? Some state departments have a procedure of their own.{HeadField.WorkBody:aside}"));
+            questions.Add(new Question($"Which public body contracted for the work? Some state departments have a procedure of their "
+                + $"own.{HeadField.WorkBody:aside}"));
         return new ClaimLaw(isNew, isOld, facts.Numbers.On(Number.EntitysStatement, day), amount > greater ? great : small, why, questions);
     }
 
@@ -77,13 +81,16 @@ internal sealed class ClaimLaw
         var since = facts.Numbers.Begins(Number.EntitysStatement);
         if (made < since)
         {
-            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(g)", $"The section applies to contracts made on or after {since}; this one was made on {made!.Value}."));
+            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(g)",
+                $"The section applies to contracts made on or after {since}; this one was made on {made!.Value}."));
             return Verdict.No;
         }
 
         if (facts.Job.Work.Body is PublicBody.Transportation or PublicBody.GeneralServices)
         {
-            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(c)(3)", $"The Departments of Transportation and of General Services are no public entity within the section; the claim follows the contract and the State's arbitration (Pub. Contract Code §§ 10240 ff.)."));
+            why.Add(Reason.NotApplied("Pub. Contract Code § 9204(c)(3)", $"The Departments of Transportation and of General Services are "
+                + $"no public entity within the section; the claim follows the contract and the State's arbitration (Pub. Contract Code §§ "
+                + $"10240 ff.)."));
             return Verdict.No;
         }
 
@@ -92,28 +99,35 @@ internal sealed class ClaimLaw
         {
             verdict = Verdict.Open;
             questions.Add(facts.Job.Claimant.Role == ClaimantRole.DirectContractor
-                ? new Question($"On which day was the contract made? The section applies to contracts since {LawText.LongDay(since)}.{HeadField.ContractOn:aside}")
-                : new Question($"On which day was the direct contract made? The section applies to contracts since {LawText.LongDay(since)}.{HeadField.WorkDirectContractOn:aside}"));
+                ? new Question($"On which day was the contract made? The section applies to contracts "
+                    + $"since {LawText.LongDay(since)}.{HeadField.ContractOn:aside}")
+                : new Question($"On which day was the direct contract made? The section applies to contracts "
+                    + $"since {LawText.LongDay(since)}.{HeadField.WorkDirectContractOn:aside}"));
         }
 
         if (facts.Job.Work.Body == PublicBody.State)
         {
             verdict = Verdict.Open;
-            why.Add(Reason.Of("Pub. Contract Code § 9204(c)(3)", $"The Departments of Water Resources, of Parks and Recreation and of Corrections, the Military Department and the High-Speed Rail Authority are outside the section."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(c)(3)", $"The Departments of Water Resources, of Parks and Recreation and of "
+                + $"Corrections, the Military Department and the High-Speed Rail Authority are outside the section."));
         }
 
         if (facts.Numbers.Ends(Number.EntitysStatement) is not { } until)
             return verdict;
         if (on > until)
         {
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The claim is of {on!.Value}, and the section as read ends with {until}; whether a bill of 2026 (SB 339, SB 33) removed that end date was not known when this was written: check."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The claim is of {on!.Value}, and the section as read ends "
+                + $"with {until}; whether a bill of 2026 (SB 339, SB 33) removed that end date was not known when this was written: "
+                + $"check."));
             return Verdict.Open;
         }
 
         if (facts.AsOf > until)
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ended with {until}, unless a bill of 2026 (SB 339, SB 33) removed that end date: check. A claim made before keeps its argument that the section governs it."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ended with {until}, unless a bill of 2026 (SB 339, SB "
+                + $"33) removed that end date: check. A claim made before keeps its argument that the section governs it."));
         else
-            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ends with {until}, unless a bill of 2026 (SB 339, SB 33) removes that end date: do what it calls for before then."));
+            why.Add(Reason.Of("Pub. Contract Code § 9204(i)", $"The section as read ends with {until}, unless a bill of 2026 (SB 339, SB "
+                + $"33) removes that end date: do what it calls for before then."));
         return verdict;
     }
 
@@ -122,7 +136,8 @@ internal sealed class ClaimLaw
     {
         PublicBody.Local => !(amount > facts.Numbers.On(Number.GreatestClaim, on ?? facts.AsOf).Value),
         null => facts.Job.Work.StateContractAct != true && !(amount > facts.Numbers.On(Number.GreatestClaim, on ?? facts.AsOf).Value),
-        PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation or PublicBody.StateUniversity or PublicBody.UniversityOrCourt => false,
+        PublicBody.State or PublicBody.GeneralServices or PublicBody.Transportation or PublicBody.StateUniversity
+            or PublicBody.UniversityOrCourt => false,
         _ => throw new InvalidOperationException($"No such body: {facts.Job.Work.Body}."),
     };
 

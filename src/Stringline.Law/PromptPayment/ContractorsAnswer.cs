@@ -5,12 +5,18 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>A subcontractor's claim against a public entity goes through the contractor, who says in time after the request whether it presented it (Pub. Contract Code § 9204(d)(5)).</summary>
+/// <summary>
+/// A subcontractor's claim against a public entity goes through the contractor, who says in time after the request whether it presented it
+/// (Pub. Contract Code § 9204(d)(5)).
+/// </summary>
 internal static class ContractorsAnswer
 {
     private const string Section = "Pub. Contract Code § 9204(d)(5)";
 
-    /// <summary>The finding <c>dispute-claim.contractors-answer</c>; null where no request was made. A claim sent by one with no contract with the entity is taken for a request.</summary>
+    /// <summary>
+    /// The finding <c>dispute-claim.contractors-answer</c>; null where no request was made. A claim sent by one with no contract with the
+    /// entity is taken for a request.
+    /// </summary>
     [Rule("Pub. Contract Code § 9204(d)(5)")]
     public static Finding? Finding(FactsAsOf facts, OpenDays calendar)
     {
@@ -45,8 +51,13 @@ internal static class ContractorsAnswer
             Band = new Band(reading, reading),
             Why =
             [
-                Reason.Of(Section, $"One with no contract with the entity asks the contractor in writing, with the documents, to present its claim. Within {days} of receiving the request the contractor says whether it presented it, and why not.", [request]),
-                .. request is DisputeClaimSent ? (Reason[])[Reason.Of(Section, $"The claim entered is taken for such a request: it goes to the contractor, not to the entity.", [request])] : [],
+                Reason.Of(Section, $"One with no contract with the entity asks the contractor in writing, with the documents, to present "
+                    + $"its claim. Within {days} of receiving the request the contractor says whether it presented it, and why "
+                    + $"not.", [request]),
+                .. request is DisputeClaimSent
+                    ? (Reason[])[
+                        Reason.Of(Section, $"The claim entered is taken for such a request: it goes to the contractor, not to the entity.",
+                            [request])] : [],
                 .. answer is null ? (Reason[])[] : [Reason.Of(Section, answer.Presented switch
                 {
                     true => $"The contractor answered {DaySpan.Of(answer.On)} that it presented the claim.",
@@ -57,7 +68,10 @@ internal static class ContractorsAnswer
             ],
             Questions =
             [
-                .. isContractor ? (Question[])[] : [new Question($"The section speaks of subcontractors that are licensed contractors; whether a claimant in this role may use it is open.{HeadField.ClaimantRole:aside}")],
+                .. isContractor
+                    ? (Question[])[]
+                    : [new Question($"The section speaks of subcontractors that are licensed contractors; whether a claimant in this role "
+                        + $"may use it is open.{HeadField.ClaimantRole:aside}")],
                 .. law.Questions,
             ],
         };

@@ -5,10 +5,15 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>Notice that work in dispute is done, and what the payer must then do about the retention held for it (Civ. Code § 8816).</summary>
+/// <summary>
+/// Notice that work in dispute is done, and what the payer must then do about the retention held for it (Civ. Code § 8816).
+/// </summary>
 internal static class DisputedWork
 {
-    /// <summary>The finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and <c>retention.disputed-work-payment</c>, where it was accepted.</summary>
+    /// <summary>
+    /// The finding <c>retention.disputed-work</c>, where the file says that disputed work was done, and
+    /// <c>retention.disputed-work-payment</c>, where it was accepted.
+    /// </summary>
     public static IEnumerable<Finding> Findings(FactsAsOf facts, OpenDays calendar)
     {
         if (facts.Job.Claimant.Role is not (ClaimantRole.DirectContractor or ClaimantRole.Subcontractor))
@@ -41,23 +46,30 @@ internal static class DisputedWork
         {
             Id = "retention.disputed-work",
             Title = "Disputed work that is done: the payer's answer",
-            Standing = accepted is not null || rejected is not null ? Standing.Done : facts.AsOf <= answer ? Standing.NotYet : Standing.Open,
+            Standing = accepted is not null || rejected is not null
+                ? Standing.Done : facts.AsOf <= answer ? Standing.NotYet : Standing.Open,
             Readings = readings,
             Band = Deadline.BandOver(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8816(a)", $"Notice that the work in dispute is completed in accordance with the contract was given {on}: within {days} the payer gives notice that it accepts or rejects it, by {answer}.", [paper]),
-                .. rejected is { } no ? (Reason[])[Reason.Of("Civ. Code § 8816(a)", $"Rejected {no}: the retention for it stays in dispute.", [paper])] : [],
+                Reason.Of("Civ. Code § 8816(a)", $"Notice that the work in dispute is completed in accordance with the contract was "
+                    + $"given {on}: within {days} the payer gives notice that it accepts or rejects it, by {answer}.", [paper]),
+                .. rejected is { } no
+                    ? (Reason[])[Reason.Of("Civ. Code § 8816(a)", $"Rejected {no}: the retention for it stays in dispute.", [paper])] : [],
                 .. accepted is { } yes ? (Reason[])[Reason.Of("Civ. Code § 8816(a)", $"Accepted {yes}.", [paper])] : [],
-                Reason.Of("Civ. Code § 8816(b)", $"Within {toPay} after it accepts, it pays the retention for that work; after that the penalty of {penalty} a month runs (Civ. Code § 8818)."),
+                Reason.Of("Civ. Code § 8816(b)", $"Within {toPay} after it accepts, it pays the retention for that work; after that the "
+                    + $"penalty of {penalty} a month runs (Civ. Code § 8818)."),
             ],
             Questions = accepted is null && rejected is null
-                ? [new Question($"Has the payer accepted or rejected that work, and on which day? Acceptance starts its {toPay.Spelled} to pay.{DisputeKinds.DisputedWorkDone.At("accepted"):aside}") { Corrects = paper }]
+                ? [new Question($"Has the payer accepted or rejected that work, and on which day? Acceptance starts "
+                    + $"its {toPay.Spelled} to pay.{DisputeKinds.DisputedWorkDone.At("accepted"):aside}") { Corrects = paper }]
                 : [],
         };
     }
 
-    /// <summary>The retention for work that was accepted is paid within ten days, else it costs 2 percent a month. How much that is no entry says.</summary>
+    /// <summary>
+    /// The retention for work that was accepted is paid within ten days, else it costs 2 percent a month. How much that is no entry says.
+    /// </summary>
     [Rule("Civ. Code § 8816(b)")]
     [Rule("Civ. Code § 8818")]
     private static Finding Payment(FactsAsOf facts, DisputedWorkDone paper, LocalDate accepted, OpenDays calendar)
@@ -75,8 +87,10 @@ internal static class DisputedWork
             Band = Deadline.BandOver(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8816(b)", $"The disputed work was accepted {accepted}: within {days} after that, by {last}, the payer pays the portion of the retention that relates to it.", [paper]),
-                Reason.Of("Civ. Code § 8818", $"What is wrongly withheld after {last} costs {penalty} a month in place of interest, and who wins a suit for it has costs and reasonable attorney's fees."),
+                Reason.Of("Civ. Code § 8816(b)", $"The disputed work was accepted {accepted}: within {days} after that, "
+                    + $"by {last}, the payer pays the portion of the retention that relates to it.", [paper]),
+                Reason.Of("Civ. Code § 8818", $"What is wrongly withheld after {last} costs {penalty} a month in place of interest, and "
+                    + $"who wins a suit for it has costs and reasonable attorney's fees."),
             ],
         };
     }

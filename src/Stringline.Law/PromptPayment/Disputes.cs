@@ -7,9 +7,9 @@ namespace Stringline.Law.PromptPayment;
 internal static class Disputes
 {
     /// <summary>
-    /// Gives each sum what is disputed of it. A dispute about other sums excuses nothing (United Riggers &amp; Erectors v. Coast Iron &amp; Steel
-    /// (2018) 4 Cal.5th 1082); one of which nobody says what it is about is taken to be about the sum that falls due earliest, which leaves
-    /// the lower penalty.
+    /// Gives each sum what is disputed of it. A dispute about other sums excuses nothing (United Riggers &amp; Erectors v. Coast Iron &amp;
+    /// Steel (2018) 4 Cal.5th 1082); one of which nobody says what it is about is taken to be about the sum that falls due earliest, which
+    /// leaves the lower penalty.
     /// </summary>
     [Rule("Civ. Code § 8800(b)")]
     [Rule("Civ. Code § 8814(c)")]
@@ -50,10 +50,14 @@ internal static class Disputes
         foreach (var other in about)
             least = Math.Min(least, Saved(other, dispute, facts.AsOf));
         if (least < saved)
-            taken.Questions.Add(new Question($"Which demand is the dispute about? It is counted once, for the one that falls due earliest.{MoneyKinds.Disputed.At("demand"):aside}", Dollars: saved - least) { Corrects = dispute });
+            taken.Questions
+                .Add(new Question($"Which demand is the dispute about? It is counted once, for the one that falls due "
+                    + $"earliest.{MoneyKinds.Disputed.At("demand"):aside}", Dollars: saved - least) { Corrects = dispute });
         // Whether a dispute that is first raised after the due day excuses the days before it the sections do not say.
         if (dispute.On.Earliest > taken.Due && saved > 0)
-            taken.Questions.Add(new Question($"Was the dispute first raised on that day? It came after the sum fell due.{MoneyKinds.Disputed:aside}", Dollars: saved) { Corrects = dispute });
+            taken.Questions
+                .Add(new Question($"Was the dispute first raised on that day? It came after the sum fell due.{MoneyKinds.Disputed:aside}",
+                    Dollars: saved) { Corrects = dispute });
     }
 
     private static decimal Saved(SumDue sum, Disputed dispute, LocalDate asOf) =>

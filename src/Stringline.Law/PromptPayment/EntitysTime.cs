@@ -6,9 +6,9 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// Until when a public entity answers a claim: some days from its receipt or the day agreed on, and, where its governing body must approve and does not
-/// meet by then, some days after its next meeting (Pub. Contract Code § 9204(d)(1)); under the older procedure other days, or some days after the
-/// further documents that it asked for (§ 20104.2).
+/// Until when a public entity answers a claim: some days from its receipt or the day agreed on, and, where its governing body must approve
+/// and does not meet by then, some days after its next meeting (Pub. Contract Code § 9204(d)(1)); under the older procedure other days, or
+/// some days after the further documents that it asked for (§ 20104.2).
 /// </summary>
 internal sealed class EntitysTime
 {
@@ -38,7 +38,9 @@ internal sealed class EntitysTime
     /// <summary>What moved it.</summary>
     public IReadOnlyList<Reason> Why => why;
 
-    /// <summary>Whether the agency waits for documents that it asked for, so that, as the older procedure has it, no day is set yet.</summary>
+    /// <summary>
+    /// Whether the agency waits for documents that it asked for, so that, as the older procedure has it, no day is set yet.
+    /// </summary>
     public bool IsWaiting { get; private set; }
 
     /// <summary>The last day that the documents set under the older procedure, not rolled; null where they set none.</summary>
@@ -91,14 +93,15 @@ internal sealed class EntitysTime
         }
 
         var afterMeeting = numbers.On(Number.AfterMeeting, meeting);
-        why.Add(Reason.Of(Section, $"Where its governing body must approve the statement and did not meet by {last}, the entity has until {afterMeeting.Spelled} after the next meeting, {meeting}.", [claim]));
+        why.Add(Reason.Of(Section, $"Where its governing body must approve the statement and did not meet by {last}, the entity has "
+            + $"until {afterMeeting.Spelled} after the next meeting, {meeting}.", [claim]));
         readings.Add(new Reading($"entity's statement, {afterMeeting.Spelled} after the next meeting of its governing body",
             calendar.RollForwardOnAnyList(afterMeeting.LastDay(meeting))));
     }
 
     /// <summary>
-    /// Documents asked for within 30 days of receipt put the answer off: to 15 days after they came, 30 for a greater claim, or as many days as the
-    /// claimant took, if those are more. Where the receipt is not told, whether they were asked for in time is open.
+    /// Documents asked for within 30 days of receipt put the answer off: to 15 days after they came, 30 for a greater claim, or as many
+    /// days as the claimant took, if those are more. Where the receipt is not told, whether they were asked for in time is open.
     /// </summary>
     [Rule(Old)]
     private void AddOld(ClaimLaw law)
@@ -114,7 +117,8 @@ internal sealed class EntitysTime
         var late = asked > toAsk.LastDay(from);
         if (late && claim.Received is not null)
         {
-            why.Add(Reason.NotApplied(Old, $"Further documents were asked for {asked}, later than {toAsk} after receipt: that moves nothing.", claim));
+            why.Add(Reason.NotApplied(Old, $"Further documents were asked for {asked}, later than {toAsk} after receipt: that moves "
+                + $"nothing.", claim));
             AddCounted(days);
             return;
         }
@@ -125,14 +129,17 @@ internal sealed class EntitysTime
         if (claim.DocumentsGiven is not { } given || given > asOf)
         {
             IsWaiting = true;
-            why.Add(Reason.Of(Old, $"Asked {asked} for further documents, the claimant gives them; the agency answers within {least} after it receives them, or as many days as they took, if those are more.", [claim]));
+            why.Add(Reason.Of(Old, $"Asked {asked} for further documents, the claimant gives them; the agency answers "
+                + $"within {least} after it receives them, or as many days as they took, if those are more.", [claim]));
             return;
         }
 
         var allowed = Math.Max(least.Count, NodaTime.Period.DaysBetween(asked, given));
         ByDocuments = given.PlusDays(allowed);
-        why.Add(Reason.Of(Old, $"Further documents were asked for {asked} and received {given}: the agency answers within {allowed} days after that.", [claim]));
-        readings.Add(new Reading($"entity's statement, {allowed} days after the further documents", calendar.RollForwardOnAnyList(given.PlusDays(allowed))));
+        why.Add(Reason.Of(Old, $"Further documents were asked for {asked} and received {given}: the agency answers "
+            + $"within {allowed} days after that.", [claim]));
+        readings.Add(new Reading($"entity's statement, {allowed} days after the further documents",
+            calendar.RollForwardOnAnyList(given.PlusDays(allowed))));
     }
 
     private void AddCounted(NumberRow days)

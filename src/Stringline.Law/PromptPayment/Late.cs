@@ -30,7 +30,8 @@ public static class Late
     /// <param name="asOf">The day of asking.</param>
     /// <param name="terms">What the law says of it.</param>
     [Rule("Civ. Code § 8818", Sure = Sure.OurReading)]
-    public static (int WholeMonths, decimal ForMonths, decimal ByDays) Penalty(decimal withheld, LocalDate due, LocalDate asOf, LateTerms terms)
+    public static (int WholeMonths, decimal ForMonths, decimal ByDays) Penalty(decimal withheld, LocalDate due, LocalDate asOf,
+        LateTerms terms)
     {
         ArgumentNullException.ThrowIfNull(terms);
         if (asOf <= due || withheld <= 0)

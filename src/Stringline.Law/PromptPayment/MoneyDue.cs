@@ -12,18 +12,23 @@ namespace Stringline.Law.PromptPayment;
 /// </summary>
 public static class MoneyDue
 {
-    /// <summary>The findings <c>prompt-payment.*</c>, <c>retention.due</c> and <c>dispute-claim.undisputed-part</c>, where the file has their facts; a second one of a kind is numbered.</summary>
+    /// <summary>
+    /// The findings <c>prompt-payment.*</c>, <c>retention.due</c> and <c>dispute-claim.undisputed-part</c>, where the file has their facts;
+    /// a second one of a kind is numbered.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="completion">The readings of completion.</param>
     /// <param name="calendar">The calendar.</param>
-    /// <param name="undisputed">What the owner does not dispute of a claim, with what was received for it; null where there is no such sum.</param>
+    /// <param name="undisputed">What the owner does not dispute of a claim, with what was received for it; null where there is no such
+    /// sum.</param>
     internal static IReadOnlyList<Finding> Findings(
         FactsAsOf facts, CompletionReadings completion, OpenDays calendar, out SumDue? undisputed)
     {
         undisputed = UndisputedPart.Of(facts, calendar);
         if (facts.Job.Claimant.Role == ClaimantRole.DirectContractor)
             return FromOwner(facts, completion, undisputed, calendar);
-        List<Finding> findings = facts.All<HirerPaid>().Count > 0 ? Findings(FromHirer(facts, calendar, ToPassOn, HirersProgress, HirersRetention))
+        List<Finding> findings = facts.All<HirerPaid>().Count > 0
+            ? Findings(FromHirer(facts, calendar, ToPassOn, HirersProgress, HirersRetention))
             : WhetherTheHirerReceivedRetention(facts, completion, calendar) is { } asked ? [asked] : [];
         if (undisputed is not null)
         {
@@ -107,8 +112,8 @@ public static class MoneyDue
     }
 
     /// <summary>
-    /// What of a sum that is owed can be a progress payment: retention that was withheld falls due by its own sections and is no part of it. What
-    /// was paid is taken to answer progress payments first, which fall due earlier.
+    /// What of a sum that is owed can be a progress payment: retention that was withheld falls due by its own sections and is no part of
+    /// it. What was paid is taken to answer progress payments first, which fall due earlier.
     /// </summary>
     [Rule("Civ. Code § 8800(d)")]
     public static decimal WithoutRetention(FactsAsOf facts, decimal owed)
@@ -129,32 +134,47 @@ public static class MoneyDue
         _ => throw new InvalidOperationException($"No such payment: {of}."),
     };
 
-    /// <summary>Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.</summary>
+    /// <summary>
+    /// Contractor to subcontractor: seven days after receipt, unless agreed otherwise in writing. A supplier is not clearly within it.
+    /// </summary>
     [Rule("Bus. & Prof. Code § 7108.5")]
     private static SumOwed HirersProgress(FactsAsOf facts, SumDue sum)
     {
         var owed = Owed(facts, sum, "Bus. & Prof. Code § 7108.5",
-            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact], [.. OfAUtility(facts, sum.From)]));
+            Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was "
+                + $"paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a "
+                + $"month.", [sum.Fact], [.. OfAUtility(facts, sum.From)]));
         return ForSubcontractors(facts, owed);
     }
 
-    /// <summary>Owed under a section that speaks of subcontractors: in doubt for a claimant in another role, unless it was paid in time.</summary>
+    /// <summary>
+    /// Owed under a section that speaks of subcontractors: in doubt for a claimant in another role, unless it was paid in time.
+    /// </summary>
     internal static SumOwed ForSubcontractors(FactsAsOf facts, SumOwed owed) => facts.Job.Claimant.Role == ClaimantRole.Subcontractor
         ? owed : owed.Doubted(new Question($"The section speaks of subcontractors; whether a claimant in this role may use it is open."));
 
     /// <summary>Where the owner is a public utility 21 days are set; the seven are not said to give way to them.</summary>
     [Rule("Civ. Code § 8802")]
-    private static Reason[] OfAUtility(FactsAsOf facts, LocalDate received) => facts.Job.Work is { PublicUtility: true, Kind: WorkKind.Private } && facts.Hirer is { Capacity: PartyCapacity.DirectContractor }
-        ? [Reason.Of("Civ. Code § 8802", $"The owner is a public utility: its direct contractor has {facts.Numbers.On(Number.UtilityProgress, received)} from receipt under this section, and the {facts.Numbers.On(Number.HirersProgress, received).Spelled} of the other stand beside them.")]
+    private static Reason[] OfAUtility(FactsAsOf facts, LocalDate received) =>
+        facts.Job.Work is { PublicUtility: true, Kind: WorkKind.Private } && facts.Hirer is { Capacity: PartyCapacity.DirectContractor }
+        ? [Reason.Of("Civ. Code § 8802", $"The owner is a public utility: its direct contractor "
+            + $"has {facts.Numbers.On(Number.UtilityProgress, received)} from receipt under this section, and "
+            + $"the {facts.Numbers.On(Number.HirersProgress, received).Spelled} of the other stand beside them.")]
         : [];
 
-    /// <summary>Contractor to subcontractor: its share of retention within ten days after receipt (United Riggers &amp; Erectors v. Coast Iron &amp; Steel (2018) 4 Cal.5th 1082).</summary>
+    /// <summary>
+    /// Contractor to subcontractor: its share of retention within ten days after receipt (United Riggers &amp; Erectors v. Coast Iron &amp;
+    /// Steel (2018) 4 Cal.5th 1082).
+    /// </summary>
     [Rule("Civ. Code § 8814")]
     [Rule("Civ. Code § 8818")]
     private static SumOwed HirersRetention(FactsAsOf facts, SumDue sum)
     {
         var owed = WithinTheArticle(facts, RetentionShare.Warn(Owed(facts, sum, "Civ. Code § 8818",
-            Reason.Of("Civ. Code § 8814", $"The share of retention is due within {facts.Numbers.On(Number.HirersRetention, sum.From)} after the hirer received it {DaySpan.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
+            Reason.Of("Civ. Code § 8814",
+                $"The share of retention is due within {facts.Numbers.On(Number.HirersRetention, sum.From)} after the hirer received "
+                    + $"it {DaySpan.Of(sum.Fact.On)}; only a good-faith dispute about that very money excuses (United Riggers & Erectors "
+                    + $"v. Coast Iron & Steel (2018) 4 Cal.5th 1082).", [sum.Fact])), sum, "Civ. Code § 8814(a)"));
         Disputed[] unsaid = [.. facts.All<Disputed>().Where(static d => d is { About: null, Demand: null })];
         if (owed.Standing is not (Standing.Open or Standing.InDoubt) || unsaid.Length == 0 || sum.Disputed == 0)
             return owed;
@@ -162,12 +182,18 @@ public static class MoneyDue
         return owed with
         {
             Standing = Standing.InDoubt,
-            Why = [.. owed.Why, Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly withheld, and the penalty for {WholeMonths(whole.WholeMonths)} is {whole.ForMonths}.", unsaid)],
-            Questions = [.. owed.Questions, new Question($"Is the dispute about that very retention? A dispute about other money does not excuse holding it.{MoneyKinds.Disputed.At("about"):aside}", Dollars: whole.ForMonths - owed.Late) { Corrects = unsaid[0] }],
+            Why = [.. owed.Why,
+                Reason.Of("Civ. Code § 8814", $"If the dispute is about other money, it excuses nothing: {whole.Withheld} is wrongly "
+                    + $"withheld, and the penalty for {WholeMonths(whole.WholeMonths)} is {whole.ForMonths}.", unsaid)],
+            Questions = [.. owed.Questions,
+                new Question($"Is the dispute about that very retention? A dispute about other money does not excuse holding "
+                    + $"it.{MoneyKinds.Disputed.At("about"):aside}", Dollars: whole.ForMonths - owed.Late) { Corrects = unsaid[0] }],
         };
     }
 
-    /// <summary>The article speaks of what an owner holds from a direct contractor, and a direct contractor from a subcontractor; of nobody else.</summary>
+    /// <summary>
+    /// The article speaks of what an owner holds from a direct contractor, and a direct contractor from a subcontractor; of nobody else.
+    /// </summary>
     [Rule("Civ. Code § 8810")]
     private static SumOwed WithinTheArticle(FactsAsOf facts, SumOwed owed)
     {
@@ -176,8 +202,11 @@ public static class MoneyDue
         return owed with
         {
             Standing = owed.Standing == Standing.Open ? Standing.InDoubt : owed.Standing,
-            Why = [Reason.Of("Civ. Code § 8810", $"The article governs retention that a direct contractor holds from a subcontractor. The claimant is not a subcontractor hired by a direct contractor, so only its contract, and for a progress payment Bus. & Prof. Code § 7108.5, may set a day."), .. owed.Why],
-            Questions = facts.Hirer is null ? [.. owed.Questions, new Question($"Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")] : owed.Questions,
+            Why = [Reason.Of("Civ. Code § 8810", $"The article governs retention that a direct contractor holds from a subcontractor. The "
+                + $"claimant is not a subcontractor hired by a direct contractor, so only its contract, and for a progress payment Bus. & "
+                + $"Prof. Code § 7108.5, may set a day."), .. owed.Why],
+            Questions = facts.Hirer is null
+                ? [.. owed.Questions, new Question($"Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")] : owed.Questions,
         };
     }
 
@@ -185,7 +214,8 @@ public static class MoneyDue
     [Rule("Civ. Code § 8812")]
     private static Finding? WhetherTheHirerReceivedRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
-        if (facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is not { Capacity: PartyCapacity.DirectContractor } || OwnersRetention(facts, completion, calendar) is not { } sum)
+        if (facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is not { Capacity: PartyCapacity.DirectContractor }
+            || OwnersRetention(facts, completion, calendar) is not { } sum)
             return null;
         var reading = new Reading($"last day for the owner to pay the contractor", sum.Due);
         var days = facts.Numbers.On(Number.OwnersRetention, sum.From);
@@ -197,12 +227,19 @@ public static class MoneyDue
             Standing = facts.AsOf <= sum.Due ? Standing.NotYet : Standing.InDoubt,
             Readings = [reading],
             Band = new Band(reading, reading),
-            Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within {days} after completion, by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § 8814).", [.. facts.All<Retained>()])],
-            Questions = [new Question($"Has the contractor received retention, and when? It was due to it by {sum.Due:iso}.{MoneyKinds.HirerPaid:aside}", Dollars: sum.Unpaid)],
+            Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within {days} after completion, "
+                + $"by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § "
+                + $"8814).", [.. facts.All<Retained>()])],
+            Questions = [
+                new Question($"Has the contractor received retention, and when? It was due to it "
+                    + $"by {sum.Due:iso}.{MoneyKinds.HirerPaid:aside}", Dollars: sum.Unpaid)],
         };
     }
 
-    /// <summary>Owner to direct contractor: retention within 45 days after completion of the work, at the latest reading, so that the owner has the benefit of every doubt.</summary>
+    /// <summary>
+    /// Owner to direct contractor: retention within 45 days after completion of the work, at the latest reading, so that the owner has the
+    /// benefit of every doubt.
+    /// </summary>
     [Rule("Civ. Code § 8812")]
     private static SumDue? OwnersRetention(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
@@ -230,24 +267,31 @@ public static class MoneyDue
     {
         var held = facts.All<Retained>();
         var owed = Owed(facts, sum, "Civ. Code § 8818",
-            Reason.Of("Civ. Code § 8812", $"Due within {facts.Numbers.On(Number.OwnersRetention, sum.From)} after completion of the work, taken at its latest day: by {sum.Due}.", [.. held]));
+            Reason.Of("Civ. Code § 8812", $"Due within {facts.Numbers.On(Number.OwnersRetention, sum.From)} after completion of the work, "
+                + $"taken at its latest day: by {sum.Due}.", [.. held]));
         if (owed.Standing == Standing.Open && !completion.EndFirm)
         {
             owed = owed with
             {
                 Standing = Standing.InDoubt,
-                Why = [.. owed.Why, Reason.Of("Civ. Code § 8812", $"Nothing in the file makes the work surely complete: if it is not, this retention is not due yet.")],
+                Why = [.. owed.Why,
+                    Reason.Of("Civ. Code § 8812", $"Nothing in the file makes the work surely complete: if it is not, this retention is "
+                        + $"not due yet.")],
             };
         }
 
         var whole = Total.Of(held, r => r.Amount);
         return sum.Unpaid == whole ? owed : owed with
         {
-            Questions = [.. owed.Questions, new Question($"Was the money received after completion paid as retention? What answers no demand is taken to be.", Dollars: whole - sum.Unpaid)],
+            Questions = [.. owed.Questions,
+                new Question($"Was the money received after completion paid as retention? What answers no demand is taken to be.",
+                    Dollars: whole - sum.Unpaid)],
         };
     }
 
-    /// <summary>Where a sum stands that is due by a day. Until that day is past only the day is told: nothing is wrongly withheld before.</summary>
+    /// <summary>
+    /// Where a sum stands that is due by a day. Until that day is past only the day is told: nothing is wrongly withheld before.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="sum">The sum.</param>
     /// <param name="penaltySection">The section of the penalty.</param>
@@ -266,13 +310,20 @@ public static class MoneyDue
                 :
                 [
                     why,
-                    Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at most {sum.Terms.MostHeld!.Text} of that may be held, so {penalty.Withheld} is wrongly withheld."),
+                    Reason.Of(penaltySection, $"{sum.Unpaid} is unpaid, {disputed} of it disputed in good faith; at "
+                        + $"most {sum.Terms.MostHeld!.Text} of that may be held, so {penalty.Withheld} is wrongly withheld."),
                     sum.Unpaid == 0
-                        ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole months, {penalty.ByDays} day by day at {sum.Terms.ByTheYear}. It is no part of a claim of lien.", [sum.Fact])
-                        : Reason.Of(penaltySection, $"Penalty for {WholeMonths(penalty.WholeMonths)} after {sum.Due}: {penalty.ForMonths}; day by day to {until ?? facts.AsOf} at {sum.Terms.ByTheYear} it would be {penalty.ByDays}. It is no part of a claim of lien.", [sum.Fact]),
+                        ? Reason.Of(penaltySection, $"Paid since; what came later than {sum.Due} cost {penalty.ForMonths} for whole "
+                            + $"months, {penalty.ByDays} day by day at {sum.Terms.ByTheYear}. It is no part of a claim of "
+                            + $"lien.", [sum.Fact])
+                        : Reason.Of(penaltySection,
+                            $"Penalty for {WholeMonths(penalty.WholeMonths)} after {sum.Due}: {penalty.ForMonths}; day by day "
+                                + $"to {until ?? facts.AsOf} at {sum.Terms.ByTheYear} it would be {penalty.ByDays}. It is no part of a "
+                                + $"claim of lien.", [sum.Fact]),
                 ],
             sum.Questions);
     }
 
-    private static string WholeMonths(int months) => months == 1 ? "1 whole month" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{months} whole months");
+    private static string WholeMonths(int months) =>
+        months == 1 ? "1 whole month" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{months} whole months");
 }

@@ -7,8 +7,8 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// Progress payments from the owner of private work to its direct contractor: some days after a notice that demands payment under the contract,
-/// unless they agreed otherwise in writing. The notice is one of Civ. Code §§ 8100-8118, given as every notice is.
+/// Progress payments from the owner of private work to its direct contractor: some days after a notice that demands payment under the
+/// contract, unless they agreed otherwise in writing. The notice is one of Civ. Code §§ 8100-8118, given as every notice is.
 /// </summary>
 internal static class OwnersProgress
 {
@@ -32,7 +32,10 @@ internal static class OwnersProgress
         return sums;
     }
 
-    /// <summary>Whether a demand is a notice of this section: sent in a manner in which notice is given, and to the owner; what the file does not say is taken to be so.</summary>
+    /// <summary>
+    /// Whether a demand is a notice of this section: sent in a manner in which notice is given, and to the owner; what the file does not
+    /// say is taken to be so.
+    /// </summary>
     [Rule("Civ. Code § 8106")]
     public static bool IsNotice(FactsAsOf facts, PaymentDemanded demanded) => 
         (demanded.Manner is not { } manner || Giving.IsGood(manner)) && IsToTheOwner(facts, demanded);
@@ -40,7 +43,8 @@ internal static class OwnersProgress
     /// <summary>The day on which the sum falls due under the contract; null where the file does not say.</summary>
     [Rule("Civ. Code § 8832")]
     public static LocalDate? UnderTheContract(FactsAsOf facts, PaymentDemanded demanded) =>
-        demanded.Due ?? (facts.Job.Contract.PaymentDueDays is { } days && DaySpan.Of(demanded.On) is { } on ? TimeLimit.LastDay(on.Latest, days) : null);
+        demanded.Due ?? (facts.Job.Contract.PaymentDueDays is { } days && DaySpan.Of(demanded.On) is { } on
+            ? TimeLimit.LastDay(on.Latest, days) : null);
 
     /// <summary>The owner has 30 days after the notice is complete, and until a later day that was agreed in writing.</summary>
     [Rule(Section)]
@@ -65,15 +69,24 @@ internal static class OwnersProgress
         var days = facts.Numbers.On(Number.OwnersProgress, given.Latest);
         var owed = MoneyDue.Owed(facts, sum, "Civ. Code § 8800",
             due > days.LastDay(given.Latest)
-                ? Reason.Of(Section, $"Demanded by a notice given {given}. The owner and the direct contractor agreed on a later day than the {NumberWords.Place(days.Count)} after it: {due}. Penalty {sum.Terms.PerMonth} a month in place of other interest.", [demanded])
-                : Reason.Of(Section, $"Due within {days} after a notice demanding payment was given {given}, unless agreed otherwise in writing; a rolled last day is allowed the owner. Penalty {sum.Terms.PerMonth} a month in place of other interest.", [demanded]));
+                ? Reason.Of(Section, $"Demanded by a notice given {given}. The owner and the direct contractor agreed on a later day than "
+                    + $"the {NumberWords.Place(days.Count)} after it: {due}. Penalty {sum.Terms.PerMonth} a month in place of other "
+                    + $"interest.", [demanded])
+                : Reason.Of(Section, $"Due within {days} after a notice demanding payment was given {given}, unless agreed otherwise in "
+                    + $"writing; a rolled last day is allowed the owner. Penalty {sum.Terms.PerMonth} a month in place of other "
+                    + $"interest.", [demanded]));
         return demanded.Manner is not null || owed.Standing == Standing.Done ? owed : owed with
         {
-            Questions = [.. owed.Questions, new Question($"How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight carrier is good; plain mail, e-mail and fax are none.{MoneyKinds.PaymentDemanded.At("manner"):aside}") { Corrects = demanded }],
+            Questions = [.. owed.Questions,
+                new Question($"How was the demand for payment given? By hand, registered or certified mail, express mail or an overnight "
+                    + $"carrier is good; plain mail, e-mail and fax are "
+                    + $"none.{MoneyKinds.PaymentDemanded.At("manner"):aside}") { Corrects = demanded }],
         };
     }
 
-    /// <summary>A finding for each demand that starts no time, unless one that does was given since for as much; numbered from a number on.</summary>
+    /// <summary>
+    /// A finding for each demand that starts no time, unless one that does was given since for as much; numbered from a number on.
+    /// </summary>
     [Rule(Section)]
     public static IEnumerable<Finding> NotGiven(FactsAsOf facts, int number)
     {
@@ -91,8 +104,11 @@ internal static class OwnersProgress
                 Why =
                 [
                     IsToTheOwner(facts, demanded)
-                        ? Reason.NotApplied(Section, $"The demand was sent in a manner in which no notice is given (Civ. Code §§ 8106, 8110): it starts no {days}. Give it again by hand, by registered, certified or express mail, or by an overnight carrier.", demanded)
-                        : Reason.NotApplied(Section, $"The demand did not go to the owner: it starts no {days}. Give it to the owner.", demanded),
+                        ? Reason.NotApplied(Section, $"The demand was sent in a manner in which no notice is given (Civ. Code §§ 8106, "
+                            + $"8110): it starts no {days}. Give it again by hand, by registered, certified or express mail, or by an "
+                            + $"overnight carrier.", demanded)
+                        : Reason.NotApplied(Section, $"The demand did not go to the owner: it starts no {days}. Give it to the owner.",
+                            demanded),
                 ],
             };
         }
@@ -102,7 +118,8 @@ internal static class OwnersProgress
     private static List<(LocalDate? Day, decimal Most)> MostGivenSince(FactsAsOf facts)
     {
         var most = new List<(LocalDate? Day, decimal Most)>();
-        foreach (var notice in facts.All<PaymentDemanded>().Where(demanded => IsNotice(facts, demanded)).OrderByDescending(static d => d.On.Latest ?? LocalDate.MaxIsoValue))
+        foreach (var notice in facts.All<PaymentDemanded>().Where(demanded => IsNotice(facts, demanded))
+            .OrderByDescending(static d => d.On.Latest ?? LocalDate.MaxIsoValue))
             most.Add((notice.On.Latest, most.Count == 0 ? notice.Amount : Math.Max(most[^1].Most, notice.Amount)));
         return most;
     }
@@ -128,7 +145,9 @@ internal static class OwnersProgress
             return true;
         foreach (var id in demanded.To)
         {
-            if (facts.Job.Party(id) is { } party && (party.Id == facts.Hirer?.Id || party.Capacity is PartyCapacity.Owner or PartyCapacity.OwnersAgent or PartyCapacity.Association))
+            if (facts.Job.Party(id) is { } party
+                && (party.Id == facts.Hirer?.Id || party.Capacity is PartyCapacity.Owner or PartyCapacity.OwnersAgent
+                    or PartyCapacity.Association))
                 return true;
         }
 

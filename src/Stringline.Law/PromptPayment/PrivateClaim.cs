@@ -55,30 +55,43 @@ internal static class PrivateClaim
         if (NextStep(facts, claim, statement, calendar) is { } next)
             yield return next;
         // Work may be suspended only "until payment is received".
-        if ((undisputed is null || !UndisputedPart.IsPaid(facts, undisputed)) && ClaimSuspension.Of(facts, claim, statement, calendar) is { } suspension)
+        if ((undisputed is null || !UndisputedPart.IsPaid(facts, undisputed))
+            && ClaimSuspension.Of(facts, claim, statement, calendar) is { } suspension)
             yield return suspension;
     }
 
     /// <summary>Whether the procedure governs a claim, as far as the file says.</summary>
     public static bool Governs(FactsAsOf facts, DisputeClaimSent claim) => NotGoverned(facts, claim) is null;
 
-    /// <summary>Whether nothing leaves it in doubt that the procedure governs a claim: the contract's day is told, the claim went by the mail asked for, and the article is in force.</summary>
-    public static bool IsSure(FactsAsOf facts, DisputeClaimSent claim) => facts.Job.Contract.On is not null && WentByItsMail(claim) && facts.AsOf <= Until(facts);
+    /// <summary>
+    /// Whether nothing leaves it in doubt that the procedure governs a claim: the contract's day is told, the claim went by the mail asked
+    /// for, and the article is in force.
+    /// </summary>
+    public static bool IsSure(FactsAsOf facts, DisputeClaimSent claim) =>
+        facts.Job.Contract.On is not null && WentByItsMail(claim) && facts.AsOf <= Until(facts);
 
     private static bool WentByItsMail(DisputeClaimSent claim) => claim.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
 
-    /// <summary>Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.</summary>
+    /// <summary>
+    /// Contracts from 1 January 2026, not on low-rise housing, and a claim of a contractor; the article is repealed on 1 January 2030.
+    /// </summary>
     [Rule("Civ. Code § 8850(n)")]
     [Rule("Civ. Code § 8850(o)")]
     [Rule("Civ. Code § 8850(b)")]
     private static Finding? NotGoverned(FactsAsOf facts, DisputeClaimSent claim)
     {
         if (facts.Job.Contract.On is { } made && IsOutside(facts, made))
-            return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(n)", $"The contract was made on {made}; the procedure governs contracts made from {Since(facts)} on, while the article is in force.", [claim]));
+            return Statement(Standing.Lost,
+                Reason.Of("Civ. Code § 8850(n)", $"The contract was made on {made}; the procedure governs contracts made "
+                    + $"from {Since(facts)} on, while the article is in force.", [claim]));
         if (facts.Job.Work.LowRiseResidential == true)
-            return Statement(Standing.Lost, Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [claim]));
+            return Statement(Standing.Lost,
+                Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does "
+                    + $"not apply.", [claim]));
         return facts.Job.Claimant.Role is ClaimantRole.DirectContractor or ClaimantRole.Subcontractor ? null
-            : Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(b)", $"The procedure is for a claim of a contractor, and through it of a subcontractor; a claimant in this role is not named.", [claim]));
+            : Statement(Standing.InDoubt,
+                Reason.Of("Civ. Code § 8850(b)", $"The procedure is for a claim of a contractor, and through it of a subcontractor; a "
+                    + $"claimant in this role is not named.", [claim]));
     }
 
     private static Finding Statement(Standing standing, params Reason[] why) => new()
@@ -104,28 +117,50 @@ internal static class PrivateClaim
         var late = facts.Numbers.On(Number.OwnersInterest, last);
         var answers = facts.All<DisputeClaimAnswered>();
         var name = extended is not null ? Sentence.Of("owner's statement, by the day agreed in writing")
-            : claim.Received is null ? (Sentence)$"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
+            : claim.Received is null
+            ? (Sentence)$"owner's statement, not before {days.Text} after the sending" : $"owner's statement, {days.Text} after receipt";
         var isGood = WentByItsMail(claim);
         var ended = last > Until(facts) || facts.AsOf > Until(facts);
         return new OwnersStatement(
             answers.Count > 0 ? Standing.Done
-            : facts.Job.Contract.On is null || !isGood || ended || (claim.Received is null && extended is null && facts.AsOf > last) ? Standing.InDoubt
+            : facts.Job.Contract.On is null || !isGood || ended || (claim.Received is null && extended is null && facts.AsOf > last)
+            ? Standing.InDoubt
             : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
             new Reading(name, last),
             [
-                Reason.Of("Civ. Code § 8850(d)", $"The owner states in writing, within {days} of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within {toPay} after its statement, else with {late} a month (Civ. Code § 8850(h)).", [claim]),
-                .. extended is { } agreed ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"The parties extended the owner's time to {agreed}, in writing.", [claim])] : [],
+                Reason.Of("Civ. Code § 8850(d)",
+                    $"The owner states in writing, within {days} of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within {toPay} after its statement, else with {late} a month (Civ. Code § 8850(h)).", [claim]),
+                .. extended is { } agreed
+                    ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"The parties extended the owner's time to {agreed}, in writing.",
+                        [claim])] : [],
                 Reason.Of("Civ. Code § 8850(g)", $"Silence denies the whole claim."),
-                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"Answered {DaySpan.Of(answers[^1].On)}.", [answers[^1]])] : [],
-                .. isGood ? (Reason[])[] : [Reason.Of("Civ. Code § 8850(c)", $"A claim is one sent by registered or certified mail with return receipt requested: send it again that way.", [claim])],
-                .. ended ? (Reason[])[Reason.Of("Civ. Code § 8851", $"The article is repealed from {Until(facts).PlusDays(1)}, and nothing saves a claim that was begun under it.")] : [],
+                .. answers.Count > 0
+                    ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"Answered {DaySpan.Of(answers[^1].On)}.", [answers[^1]])] : [],
+                .. isGood ? (Reason[])[]
+                    : [Reason.Of("Civ. Code § 8850(c)", $"A claim is one sent by registered or certified mail with return receipt "
+                        + $"requested: send it again that way.", [claim])],
+                .. ended ? (Reason[])[
+                    Reason.Of("Civ. Code § 8851", $"The article is repealed from {Until(facts).PlusDays(1)}, and nothing saves a claim "
+                        + $"that was begun under it.")] : [],
                 Reason.Of("Civ. Code § 8850(j)", $"Lien and stop-work rights stay open meanwhile; none of their days is moved."),
             ],
             [
-                .. facts.Job.Contract.On is null ? (Question[])[new Question($"On which day was the contract made? The procedure governs contracts from {Since(facts):iso} on.{HeadField.ContractOn:aside}")] : [],
-                .. facts.Job.Work.LowRiseResidential is null ? (Question[])[new Question($"Is the project residential, not mixed-use and not over four stories? Then the procedure does not apply.{HeadField.WorkLowRiseResidential:aside}")] : [],
-                .. claim.Received is null ? (Question[])[new Question($"On which day did the owner receive the claim?{DisputeKinds.DisputeClaimSent.At("received"):aside}") { Corrects = claim }] : [],
-                .. claim.Manner is null ? (Question[])[new Question($"Was the claim sent by registered or certified mail with return receipt requested?{DisputeKinds.DisputeClaimSent.At("manner"):aside}") { Corrects = claim }] : [],
+                .. facts.Job.Contract.On is null
+                    ? (Question[])[
+                        new Question($"On which day was the contract made? The procedure governs contracts "
+                            + $"from {Since(facts):iso} on.{HeadField.ContractOn:aside}")] : [],
+                .. facts.Job.Work.LowRiseResidential is null
+                    ? (Question[])[
+                        new Question($"Is the project residential, not mixed-use and not over four stories? Then the procedure does not "
+                            + $"apply.{HeadField.WorkLowRiseResidential:aside}")] : [],
+                .. claim.Received is null
+                    ? (Question[])[
+                        new Question($"On which day did the owner receive the claim?{DisputeKinds.DisputeClaimSent.At("received"):aside}") {
+                            Corrects = claim }] : [],
+                .. claim.Manner is null
+                    ? (Question[])[
+                        new Question($"Was the claim sent by registered or certified mail with return receipt "
+                            + $"requested?{DisputeKinds.DisputeClaimSent.At("manner"):aside}") { Corrects = claim }] : [],
             ]);
     }
 
@@ -141,9 +176,12 @@ internal static class PrivateClaim
             var second = businessDays.LastBusinessDay(held, calendar);
             var rest = facts.Numbers.On(Number.OwnerPaysTheRest, second);
             var mediator = facts.Numbers.On(Number.OwnersMediator, second);
-            return Step(facts, "dispute-claim.second-statement", "Claim under the 2026 procedure: what is left in dispute", $"{businessDays.Spelled} after the conference", second,
-                Reason.Of("Civ. Code § 8850(e)", $"Within {businessDays} after the conference of {held}, by {second}, the owner states in writing what is left in dispute; the rest is paid within {rest} after.", [conference]),
-                Reason.Of("Civ. Code § 8850(f)", $"What is left goes to mediation; a mediator is agreed on within {mediator} after the part was identified in writing, else the contractor chooses."));
+            return Step(facts, "dispute-claim.second-statement", "Claim under the 2026 procedure: what is left in dispute",
+                $"{businessDays.Spelled} after the conference", second,
+                Reason.Of("Civ. Code § 8850(e)", $"Within {businessDays} after the conference of {held}, by {second}, the owner states in "
+                    + $"writing what is left in dispute; the rest is paid within {rest} after.", [conference]),
+                Reason.Of("Civ. Code § 8850(f)", $"What is left goes to mediation; a mediator is agreed on within {mediator} after the "
+                    + $"part was identified in writing, else the contractor chooses."));
         }
 
         if (Latest<ConferenceDemanded>(facts) is { On.Latest: { } demanded } demand)
@@ -151,12 +189,16 @@ internal static class PrivateClaim
             var isGood = demand.Manner is null or Manner.CertifiedMail or Manner.RegisteredMail;
             var days = facts.Numbers.On(Number.OwnersConference, demanded);
             var last = calendar.RollForwardOnAnyList(days.LastDay(demanded));
-            var step = Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: conference", $"{days.Text} after the demand for a conference", last,
-                Reason.Of("Civ. Code § 8850(e)", $"On the demand of {demanded} the owner schedules a conference within {days} of its receipt, by {last} at the earliest.", [demand]));
+            var step = Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: conference",
+                $"{days.Text} after the demand for a conference", last,
+                Reason.Of("Civ. Code § 8850(e)", $"On the demand of {demanded} the owner schedules a conference "
+                    + $"within {days} of its receipt, by {last} at the earliest.", [demand]));
             return isGood ? step : step with
             {
                 Standing = Standing.InDoubt,
-                Why = [.. step.Why, Reason.Of("Civ. Code § 8850(e)", $"The demand goes by registered or certified mail, return receipt requested: send it again that way.", [demand])],
+                Why = [.. step.Why,
+                    Reason.Of("Civ. Code § 8850(e)", $"The demand goes by registered or certified mail, return receipt requested: send it "
+                        + $"again that way.", [demand])],
             };
         }
 
@@ -164,14 +206,18 @@ internal static class PrivateClaim
         if (answered is null && facts.AsOf < denied)
             return null;
         var from = answered?.On.Latest ?? denied;
-        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null ? (Sentence)$"the day after the owner's time to answer" : $"the day of the answer", from,
-            Reason.Of("Civ. Code § 8850(e)", $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
+        return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null
+            ? (Sentence)$"the day after the owner's time to answer" : $"the day of the answer", from,
+            Reason.Of("Civ. Code § 8850(e)",
+                $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
         {
             Standing = statement.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
         };
     }
 
-    /// <summary>A subcontractor's claim is presented by the contractor, who says within 30 days of the written request whether it did.</summary>
+    /// <summary>
+    /// A subcontractor's claim is presented by the contractor, who says within 30 days of the written request whether it did.
+    /// </summary>
     [Rule("Civ. Code § 8850(j)")]
     private static Finding? ContractorsAnswer(FactsAsOf facts, OpenDays calendar)
     {
@@ -182,19 +228,25 @@ internal static class PrivateClaim
         var last = calendar.RollForwardOnAnyList(days.LastDay(on.Latest));
         var answers = facts.All<ClaimRequestAnswered>();
         var none = NoSuchRequest(facts, requests[^1]);
-        List<Reading> readings = none is not null ? [] : [new Reading($"contractor's answer, not before {days.Text} after the request", last)];
+        List<Reading> readings = none is not null
+            ? [] : [new Reading($"contractor's answer, not before {days.Text} after the request", last)];
         return new Finding
         {
             Id = "dispute-claim.contractors-answer",
             Title = "Claim through the contractor: its answer",
-            Standing = none is not null ? Standing.Lost : answers.Count > 0 ? Standing.Done : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
+            Standing = none is not null
+                ? Standing.Lost : answers.Count > 0 ? Standing.Done : facts.AsOf <= last ? Standing.NotYet : Standing.Open,
             Readings = readings,
             Band = readings.Count == 0 ? null : Deadline.BandOver(readings),
             Amount = requests[^1].Amount,
             Why = none is not null ? [none] :
             [
-                Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing within {days} of receipt whether it did, and if not, why not.", [requests[^1]]),
-                .. answers.Count > 0 ? (Reason[])[Reason.Of("Civ. Code § 8850(j)", $"Answered {DaySpan.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
+                Reason.Of("Civ. Code § 8850(j)", $"Asked {on} to present the claim to the owner, the contractor says in writing "
+                    + $"within {days} of receipt whether it did, and if not, why not.", [requests[^1]]),
+                .. answers.Count > 0
+                    ? (Reason[])[
+                        Reason.Of("Civ. Code § 8850(j)",
+                            $"Answered {DaySpan.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
             ],
         };
     }
@@ -202,19 +254,25 @@ internal static class PrivateClaim
     // The procedure is one of the direct contract, through which a subcontractor's claim goes.
     private static Reason? NoSuchRequest(FactsAsOf facts, ClaimRequestMade request) =>
         facts.Job.Work.LowRiseResidential == true
-            ? Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does not apply.", [request])
+            ? Reason.Of("Civ. Code § 8850(o)", $"The project is residential, not mixed-use and not over four stories: the procedure does "
+                + $"not apply.", [request])
         : facts.Job.Work.DirectContract?.On is { } made && IsOutside(facts, made)
-            ? Reason.Of("Civ. Code § 8850(n)", $"The direct contract was made on {made}; the procedure governs contracts made from {Since(facts)} on, while the article is in force.", [request])
+            ? Reason.Of("Civ. Code § 8850(n)", $"The direct contract was made on {made}; the procedure governs contracts made "
+                + $"from {Since(facts)} on, while the article is in force.", [request])
         : null;
 
     private static Finding ThroughTheContractor(FactsAsOf facts, DisputeClaimSent claim)
     {
         var days = facts.Numbers.On(Number.PrivateContractorsAnswer, claim.On.Latest ?? facts.AsOf);
         var owners = facts.Numbers.On(Number.OwnersStatement, claim.On.Latest ?? facts.AsOf);
-        return Statement(Standing.InDoubt, Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its documents, to present the claim, and the contractor says within {days} of receipt{(claim.On.Latest is { } sent ? (Sentence)$", not before {days.LastDay(sent):iso} for what was sent on {sent:iso}," : $"")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
+        return Statement(Standing.InDoubt,
+            Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its "
+                + $"documents, to present the claim, and the contractor says "
+                + $"within {days} of receipt{(claim.On.Latest is { } sent ? (Sentence)$", not before {days.LastDay(sent):iso} for what was sent on {sent:iso}," : $"")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
         {
             Questions = facts.All<ClaimRequestMade>().Count > 0 ? []
-                : [new Question($"Was the claim sent to the contractor, with the request to present it, and on which day?{DisputeKinds.ClaimRequestMade:aside}")],
+                : [new Question($"Was the claim sent to the contractor, with the request to present it, and on which "
+                    + $"day?{DisputeKinds.ClaimRequestMade:aside}")],
         };
     }
 

@@ -6,12 +6,14 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>When progress payments, retention and claims are due on public work. Shown beside the other remedies, never part of their amounts.</summary>
+/// <summary>
+/// When progress payments, retention and claims are due on public work. Shown beside the other remedies, never part of their amounts.
+/// </summary>
 public static class PublicMoneyDue
 {
     /// <summary>
-    /// The findings <c>prompt-payment.progress</c>, <c>prompt-payment.report</c>, <c>prompt-payment.carrier</c>, <c>retention.due</c>, <c>retention.cap</c> and <c>dispute-claim.*</c>,
-    /// where the file has their facts; a second one of a kind is numbered.
+    /// The findings <c>prompt-payment.progress</c>, <c>prompt-payment.report</c>, <c>prompt-payment.carrier</c>, <c>retention.due</c>,
+    /// <c>retention.cap</c> and <c>dispute-claim.*</c>, where the file has their facts; a second one of a kind is numbered.
     /// </summary>
     public static IReadOnlyList<Finding> Findings(FactsAsOf facts, CompletionReadings completion, OpenDays calendar)
     {
@@ -51,12 +53,14 @@ public static class PublicMoneyDue
         var sums = PublicProgress.Requested(facts, calendar);
         var retention = PublicRetention.Held(facts, completion, calendar, out var completed);
         var undisputed = ClaimSteps.Undisputed(facts, calendar);
-        SumDue.Receive([.. sums, .. retention is null ? (SumDue[])[] : [retention], .. undisputed is null ? (SumDue[])[] : [undisputed]], facts.All<Paid>());
+        SumDue.Receive([.. sums, .. retention is null ? (SumDue[])[] : [retention], .. undisputed is null ? (SumDue[])[] : [undisputed]],
+            facts.All<Paid>());
         var findings = new List<Finding>();
         foreach (var sum in sums)
             findings.Add(PublicProgress.FromEntity(facts, sum, MoneyDue.Numbered("prompt-payment.progress", findings.Count + 1)));
         if (retention is not null)
-            findings.Add(PublicRetention.FromEntity(facts, retention, completed!, calendar).Finding("retention.due", "Retention from the public entity"));
+            findings.Add(PublicRetention.FromEntity(facts, retention, completed!, calendar)
+                .Finding("retention.due", "Retention from the public entity"));
         if (undisputed is not null)
             findings.Add(ClaimSteps.UndisputedPart(facts, undisputed));
         return findings;

@@ -8,7 +8,9 @@ namespace Stringline.Law.PromptPayment;
 /// <summary>Progress payments on public work: from the public entity, and passed on by the one who hired the claimant.</summary>
 internal static class PublicProgress
 {
-    /// <summary>What a direct contractor has requested of the entity, by the day of receipt; where that is not entered, by the day it was sent.</summary>
+    /// <summary>
+    /// What a direct contractor has requested of the entity, by the day of receipt; where that is not entered, by the day it was sent.
+    /// </summary>
     public static List<SumDue> Requested(FactsAsOf facts, OpenDays calendar)
     {
         var sums = new List<SumDue>();
@@ -25,7 +27,10 @@ internal static class PublicProgress
         return sums;
     }
 
-    /// <summary>Public entity to contractor: some days after receipt of an undisputed and proper request; late money bears the legal rate, and no penalty by the month.</summary>
+    /// <summary>
+    /// Public entity to contractor: some days after receipt of an undisputed and proper request; late money bears the legal rate, and no
+    /// penalty by the month.
+    /// </summary>
     public static Finding FromEntity(FactsAsOf facts, SumDue sum, string id)
     {
         var request = (PaymentDemanded)sum.Fact;
@@ -62,10 +67,12 @@ internal static class PublicProgress
         if (returned.IsPending)
             return why;
         why.Add(late
-            ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at {LegalRate(facts, sum)} a year (Code Civ. Proc. § 685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of payment: {interest}.", [request])
+            ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at {LegalRate(facts, sum)} a year (Code Civ. Proc. § "
+                + $"685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of payment: {interest}.", [request])
             : Reason.Of(due.Section, $"{sum.Unpaid} falls due by {sum.Due}.", [request]));
         if (request.Received is null)
-            why.Add(Reason.Of(due.Section, $"The days run from receipt of the request, which the file does not give: they are counted from the day it was sent, the earliest it can be."));
+            why.Add(Reason.Of(due.Section, $"The days run from receipt of the request, which the file does not give: they are counted from "
+                + $"the day it was sent, the earliest it can be."));
         return why;
     }
 
@@ -79,10 +86,19 @@ internal static class PublicProgress
         var (days, toReturn) = (facts.Numbers.On(law.ToPay, received), facts.Numbers.On(law.ToReturn, received));
         return (facts.Job.Work.Body, PublicPayer.IsState(facts)) switch
         {
-            (PublicBody.StateUniversity, _) => Reason.Of("Pub. Contract Code § 10853(a)", $"The Trustees of the State University pay within {days} after receipt of an undisputed and properly submitted request; one that is not proper goes back within {toReturn.Spelled}.", [request]),
-            (_, true) => Reason.Of("Pub. Contract Code § 10261.5(a)", $"A State agency pays within {days} after receipt of an undisputed and properly submitted request; one that is not proper goes back within {toReturn.Spelled}.", [request]),
-            (PublicBody.UniversityOrCourt, _) => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within {days} after receipt of an undisputed and properly submitted request; whether the section reaches the University, a court or the Legislature is open.", [request]),
-            _ => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within {days} after receipt of an undisputed and properly submitted request, and a State agency likewise (Pub. Contract Code § 10261.5(a)); one that is not proper goes back within {toReturn.Spelled}.", [request]),
+            (PublicBody.StateUniversity, _) =>
+                Reason.Of("Pub. Contract Code § 10853(a)", $"The Trustees of the State University pay within {days} after receipt of an "
+                    + $"undisputed and properly submitted request; one that is not proper goes back within {toReturn.Spelled}.", [request]),
+            (_, true) =>
+                Reason.Of("Pub. Contract Code § 10261.5(a)", $"A State agency pays within {days} after receipt of an undisputed and "
+                    + $"properly submitted request; one that is not proper goes back within {toReturn.Spelled}.", [request]),
+            (PublicBody.UniversityOrCourt, _) =>
+                Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within {days} after receipt of an undisputed and "
+                    + $"properly submitted request; whether the section reaches the University, a court or the Legislature is "
+                    + $"open.", [request]),
+            _ => Reason.Of("Pub. Contract Code § 20104.50(b)", $"A local agency pays within {days} after receipt of an undisputed and "
+                + $"properly submitted request, and a State agency likewise (Pub. Contract Code § 10261.5(a)); one that is not proper goes "
+                + $"back within {toReturn.Spelled}.", [request]),
         };
     }
 
@@ -90,21 +106,29 @@ internal static class PublicProgress
     {
         var questions = new List<Question>();
         if (ReturnedRequest.Of(facts, request).IsPending && sum.Unpaid > 0)
-            questions.Add(new Question($"Was the corrected request received, and on which day? The days for payment run from then.{MoneyKinds.PaymentDemanded.At("resubmitted"):aside}") { Corrects = request });
+            questions.Add(
+                new Question($"Was the corrected request received, and on which day? The days for payment run from "
+                    + $"then.{MoneyKinds.PaymentDemanded.At("resubmitted"):aside}") { Corrects = request });
         if (request.Received is null && sum.Unpaid > 0)
-            questions.Add(new Question($"On which day was the request received? The days for payment run from then.{MoneyKinds.PaymentDemanded.At("received"):aside}") { Corrects = request });
+            questions.Add(
+                new Question($"On which day was the request received? The days for payment run from "
+                    + $"then.{MoneyKinds.PaymentDemanded.At("received"):aside}") { Corrects = request });
         if (facts.Job.Work.Body is null)
             questions.Add(AskForBody(facts, request));
         if (disputed)
-            questions.Add(new Question($"Is the dispute about this request? Only an undisputed one bears interest.{MoneyKinds.Disputed.At("about"):aside}", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
+            questions.Add(
+                new Question($"Is the dispute about this request? Only an undisputed one bears "
+                    + $"interest.{MoneyKinds.Disputed.At("about"):aside}", Dollars: interest) { Corrects = facts.All<Disputed>()[0] });
         return questions;
     }
 
     private static Question AskForBody(FactsAsOf facts, PaymentDemanded request)
     {
         var received = request.Received ?? request.On.Latest ?? facts.AsOf;
-        var (own, trustees) = (facts.Numbers.On(EntitysPayment.Of(facts).ToPay, received), facts.Numbers.On(Number.TrusteesProgress, received));
-        return new Question($"Which public body contracted for the work? The Trustees of the State University have {trustees.Text}.{HeadField.WorkBody:aside}",
+        var (own, trustees) =
+            (facts.Numbers.On(EntitysPayment.Of(facts).ToPay, received), facts.Numbers.On(Number.TrusteesProgress, received));
+        return new Question($"Which public body contracted for the work? The Trustees of the State University "
+            + $"have {trustees.Text}.{HeadField.WorkBody:aside}",
             Days: trustees.Count - own.Count);
     }
 
@@ -120,8 +144,8 @@ internal static class PublicProgress
     }
 
     /// <summary>
-    /// Prime contractor or subcontractor to the subcontractor below it: seven days after receipt. The section of the Public Contract Code stands among
-    /// those on the State's contracts; all other public work is under the license law, where the days may be agreed otherwise.
+    /// Prime contractor or subcontractor to the subcontractor below it: seven days after receipt. The section of the Public Contract Code
+    /// stands among those on the State's contracts; all other public work is under the license law, where the days may be agreed otherwise.
     /// </summary>
     [Rule("Pub. Contract Code § 10262.5")]
     [Rule("Bus. & Prof. Code § 7108.5")]
@@ -129,12 +153,19 @@ internal static class PublicProgress
     {
         return PublicPayer.IsState(facts) == true
             ? MoneyDue.Owed(facts, sum, "Pub. Contract Code § 10262.5",
-                Reason.Of("Pub. Contract Code § 10262.5", $"On State work due within {facts.Numbers.On(Number.StateHirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]))
+                Reason.Of("Pub. Contract Code § 10262.5",
+                    $"On State work due within {facts.Numbers.On(Number.StateHirersProgress, sum.From)} after the hirer was "
+                        + $"paid {DaySpan.Of(sum.Fact.On)}; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]))
             : MoneyDue.Owed(facts, sum, "Bus. & Prof. Code § 7108.5",
-                Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer was paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount a month.", [sum.Fact]));
+                Reason.Of("Bus. & Prof. Code § 7108.5", $"Due within {facts.Numbers.On(Number.HirersProgress, sum.From)} after the hirer "
+                    + $"was paid {DaySpan.Of(sum.Fact.On)}, unless agreed otherwise in writing; penalty {sum.Terms.PerMonth} of the amount "
+                    + $"a month.", [sum.Fact]));
     }
 
-    /// <summary>The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was not passed on. No number of days is set.</summary>
+    /// <summary>
+    /// The finding <c>prompt-payment.report</c>: on State work a subcontractor must report to the license board and the department what was
+    /// not passed on. No number of days is set.
+    /// </summary>
     [Rule("Pub. Contract Code § 10262")]
     public static Finding? Report(FactsAsOf facts, IEnumerable<(PaymentOf Of, SumOwed Owed)> sums)
     {
@@ -146,7 +177,9 @@ internal static class PublicProgress
             Id = "prompt-payment.report",
             Title = "Report of a short payment",
             Standing = Standing.Open,
-            Why = [Reason.Of("Pub. Contract Code § 10262", $"The subcontractor shall notify the Contractors State License Board and the department in writing of any payment below the amount or percentage approved for its item of work. No number of days is set: do it at once.")],
+            Why = [Reason.Of("Pub. Contract Code § 10262", $"The subcontractor shall notify the Contractors State License Board and the "
+                + $"department in writing of any payment below the amount or percentage approved for its item of work. No number of days "
+                + $"is set: do it at once.")],
         };
     }
 }

@@ -6,12 +6,16 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>When retention is due on public work (Pub. Contract Code § 7107): from the public entity, and passed on by the direct contractor.</summary>
+/// <summary>
+/// When retention is due on public work (Pub. Contract Code § 7107): from the public entity, and passed on by the direct contractor.
+/// </summary>
 internal static class PublicRetention
 {
     private const string Charge = "Pub. Contract Code § 7107(f)";
 
-    /// <summary>The retention held by the entity, due 60 days after completion; null where nothing is retained or nothing completes the work.</summary>
+    /// <summary>
+    /// The retention held by the entity, due 60 days after completion; null where nothing is retained or nothing completes the work.
+    /// </summary>
     [Rule("Pub. Contract Code § 7107(c)")]
     public static SumDue? Held(FactsAsOf facts, CompletionReadings completion, OpenDays calendar, out RetentionCompletion? completed)
     {
@@ -30,7 +34,9 @@ internal static class PublicRetention
     public static SumOwed FromEntity(FactsAsOf facts, SumDue sum, RetentionCompletion completed, OpenDays calendar)
     {
         var owed = MoneyDue.Owed(facts, sum, Charge,
-            Reason.Of("Pub. Contract Code § 7107(c)", $"Due within {facts.Numbers.On(Number.PublicRetention, completed.On.Latest)} after completion, taken at its latest day: by {sum.Due}.", [.. facts.All<Retained>()], completed.Why),
+            Reason.Of("Pub. Contract Code § 7107(c)",
+                $"Due within {facts.Numbers.On(Number.PublicRetention, completed.On.Latest)} after completion, taken at its latest day: "
+                    + $"by {sum.Due}.", [.. facts.All<Retained>()], completed.Why),
             Judgment.Of(facts));
         if (PublicPayer.IsState(facts) == true)
             owed = OfStateAgency(facts, owed, sum, completed, Due(facts, completed, Number.StateRetention, calendar));
@@ -41,7 +47,10 @@ internal static class PublicRetention
         };
     }
 
-    /// <summary>A State agency that holds no more than 125 percent of the value of the work still to be done has 90 days: both charges are shown, the lower as the amount.</summary>
+    /// <summary>
+    /// A State agency that holds no more than 125 percent of the value of the work still to be done has 90 days: both charges are shown,
+    /// the lower as the amount.
+    /// </summary>
     [Rule("Pub. Contract Code § 7107(g)")]
     private static SumOwed OfStateAgency(FactsAsOf facts, SumOwed owed, SumDue sum, RetentionCompletion completed, LocalDate later)
     {
@@ -56,18 +65,21 @@ internal static class PublicRetention
             Standing = owed.Standing == Standing.Open ? Standing.InDoubt : owed.Standing,
             Readings = [.. owed.Readings, reading],
             Late = penalty.ForMonths,
-            Why = [.. owed.Why, Reason.Of("Pub. Contract Code § 7107(g)", $"A State agency that holds no more than {little} of the value of the work yet to be completed has {days}, until {later}: then the charge is {penalty.ForMonths}.")],
+            Why = [.. owed.Why,
+                Reason.Of("Pub. Contract Code § 7107(g)", $"A State agency that holds no more than {little} of the value of the work yet "
+                    + $"to be completed has {days}, until {later}: then the charge is {penalty.ForMonths}.")],
             Questions =
             [
                 .. owed.Questions,
-                new Question($"How much work was still to be done when the retention was held? Above {little.Text} of its value the State agency has {own.Text}, else {days.Count}.", Dollars: owed.Late - penalty.ForMonths),
+                new Question($"How much work was still to be done when the retention was held? Above {little.Text} of its value the State "
+                    + $"agency has {own.Text}, else {days.Count}.", Dollars: owed.Late - penalty.ForMonths),
             ],
         };
     }
 
     /// <summary>
-    /// Direct contractor to its subcontractor: the share of retention within seven days after receipt. The charge is simple and ends with the
-    /// judgment (S&amp;S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).
+    /// Direct contractor to its subcontractor: the share of retention within seven days after receipt. The charge is simple and ends with
+    /// the judgment (S&amp;S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).
     /// </summary>
     [Rule("Pub. Contract Code § 7107(d)")]
     [Rule("Pub. Contract Code § 7107(f)")]
@@ -75,13 +87,20 @@ internal static class PublicRetention
     {
         var owed = RetentionShare.Warn(
             MoneyDue.Owed(facts, sum, Charge,
-                Reason.Of("Pub. Contract Code § 7107(d)", $"The original contractor pays each of its subcontractors its share of retention within {facts.Numbers.On(Number.PassOnPublicRetention, sum.From)} after receiving it {DaySpan.Of(sum.Fact.On)}; what it received for one subcontractor by name goes to that one. The charge of {sum.Terms.PerMonth} a month is simple and ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765).", [sum.Fact]),
+                Reason.Of("Pub. Contract Code § 7107(d)", $"The original contractor pays each of its subcontractors its share of retention "
+                    + $"within {facts.Numbers.On(Number.PassOnPublicRetention, sum.From)} after receiving "
+                    + $"it {DaySpan.Of(sum.Fact.On)}; what it received for one subcontractor by name goes to that one. The charge "
+                    + $"of {sum.Terms.PerMonth} a month is simple and ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 "
+                    + $"Cal.App.4th 765).", [sum.Fact]),
                 Judgment.Of(facts)),
             sum, "Pub. Contract Code § 7107(d)");
-        return facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is { Capacity: PartyCapacity.DirectContractor } or null || owed.Standing != Standing.Open ? owed : owed with
+        return facts.Job.Claimant.Role != ClaimantRole.Subcontractor || facts.Hirer is { Capacity: PartyCapacity.DirectContractor } or null
+            || owed.Standing != Standing.Open ? owed : owed with
         {
             Standing = Standing.InDoubt,
-            Questions = [.. owed.Questions, new Question($"The section binds the original contractor toward its own subcontractors; whether one hired by a subcontractor may use it is open. Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")],
+            Questions = [.. owed.Questions,
+                new Question($"The section binds the original contractor toward its own subcontractors; whether one hired by a "
+                    + $"subcontractor may use it is open. Who hired the claimant?{HeadField.ClaimantHiredBy:aside}")],
         };
     }
 }

@@ -5,7 +5,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>Retention that stands inside a demand for progress payment: it falls due by its own section, and is counted there alone.</summary>
+/// <summary>
+/// Retention that stands inside a demand for progress payment: it falls due by its own section, and is counted there alone.
+/// </summary>
 internal sealed class RetentionInside
 {
     private readonly decimal inside;
@@ -55,6 +57,8 @@ internal sealed class RetentionInside
     /// <summary>What is owed, with a word on what was taken out of the sum.</summary>
     public SumOwed Tell(SumOwed owed, SumDue sum) => !taken.TryGetValue(sum, out var part) ? owed : owed with
     {
-        Why = [.. owed.Why, Reason.Of("Civ. Code § 8800(d)", $"{part} of what was demanded is retention; it falls due by Civ. Code § 8812 and is counted there alone.", [sum.Fact])],
+        Why = [.. owed.Why,
+            Reason.Of("Civ. Code § 8800(d)", $"{part} of what was demanded is retention; it falls due by Civ. Code § 8812 and is counted "
+                + $"there alone.", [sum.Fact])],
     };
 }

@@ -4,7 +4,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>The claimant's share of retention that its hirer received: never more, over all receipts, than was retained from the claimant.</summary>
+/// <summary>
+/// The claimant's share of retention that its hirer received: never more, over all receipts, than was retained from the claimant.
+/// </summary>
 internal sealed class RetentionShare
 {
     private decimal? left;
@@ -35,8 +37,12 @@ internal sealed class RetentionShare
             return owed;
         return owed with
         {
-            Why = [.. owed.Why, Reason.Of(section, $"The hirer is entered to have received {received.Amount}, but only each subcontractor's share of what was retained from it is passed on: {sum.Whole} here, by what the file shows as retained.", [received])],
-            Questions = [.. owed.Questions, new Question($"How much of the retention received is the claimant's share? It can be no more than was retained from it.{MoneyKinds.HirerPaid.At("amount"):aside}", Dollars: received.Amount - sum.Whole) { Corrects = received }],
+            Why = [.. owed.Why,
+                Reason.Of(section, $"The hirer is entered to have received {received.Amount}, but only each subcontractor's share of what "
+                    + $"was retained from it is passed on: {sum.Whole} here, by what the file shows as retained.", [received])],
+            Questions = [.. owed.Questions,
+                new Question($"How much of the retention received is the claimant's share? It can be no more than was retained from "
+                    + $"it.{MoneyKinds.HirerPaid.At("amount"):aside}", Dollars: received.Amount - sum.Whole) { Corrects = received }],
         };
     }
 }

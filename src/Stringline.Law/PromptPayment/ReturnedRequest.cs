@@ -5,8 +5,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// A payment request on public work that the entity returned as not proper: its days run from the receipt of the corrected one, and are fewer by as
-/// many as the return was late.
+/// A payment request on public work that the entity returned as not proper: its days run from the receipt of the corrected one, and are
+/// fewer by as many as the return was late.
 /// </summary>
 /// <param name="Returned">The day of the return; null where it was not returned.</param>
 /// <param name="Resubmitted">The day on which the corrected request was received; null while none was.</param>
@@ -46,9 +46,13 @@ internal readonly record struct ReturnedRequest(LocalDate? Returned, LocalDate? 
             yield break;
         var section = InTime!.Section;
         yield return IsPending
-            ? Reason.Of(section, $"Returned {returned} as not proper. It goes back within {InTime} of receipt with the reasons in writing, and no days run from a request that is not proper: correct it and hand it in again. If it was proper after all, it bears {interest}.", [request])
-            : Reason.Of(section, $"Returned {returned} as not proper; the corrected request was received {Resubmitted!.Value}, and the days run from then.", [request]);
+            ? Reason.Of(section, $"Returned {returned} as not proper. It goes back within {InTime} of receipt with the reasons in writing, "
+                + $"and no days run from a request that is not proper: correct it and hand it in again. If it was proper after all, it "
+                + $"bears {interest}.", [request])
+            : Reason.Of(section, $"Returned {returned} as not proper; the corrected request was received {Resubmitted!.Value}, and the "
+                + $"days run from then.", [request]);
         if (LateBy > 0)
-            yield return Reason.Of(section, $"The return was {LateBy} days later than the {InTime.Ordinal} day after receipt: the days for payment are fewer by so many.", [request]);
+            yield return Reason.Of(section, $"The return was {LateBy} days later than the {InTime.Ordinal} day after receipt: the days for "
+                + $"payment are fewer by so many.", [request]);
     }
 }

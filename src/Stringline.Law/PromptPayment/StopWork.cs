@@ -32,7 +32,9 @@ public static class StopWork
         return LocalDate.Max(first, numbers.LastDay(Number.StopWorkPosting, posted));
     }
 
-    /// <summary>The findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.</summary>
+    /// <summary>
+    /// The findings <c>stop-work.*</c> and those of a claim and of disputed work on private work, where the file has their facts.
+    /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="undisputed">What the owner does not dispute of a claim; null where there is no such sum.</param>
     /// <param name="calendar">The calendar.</param>
@@ -66,8 +68,8 @@ public static class StopWork
     }
 
     /// <summary>
-    /// A sum is overdue from the day that the contract sets for it, not from the 30 days of another section: the file gives that day, or the
-    /// days after the bill; where it gives neither, the 30 days after the demand are reckoned with and it is asked.
+    /// A sum is overdue from the day that the contract sets for it, not from the 30 days of another section: the file gives that day, or
+    /// the days after the bill; where it gives neither, the 30 days after the demand are reckoned with and it is asked.
     /// </summary>
     [Rule("Civ. Code § 8832")]
     private static List<SumDue> UnderTheContract(FactsAsOf facts, OpenDays calendar, out bool dueKnown)
@@ -88,7 +90,9 @@ public static class StopWork
         return sums;
     }
 
-    /// <summary>A direct contractor under a written contract, unpaid for 35 days after the due day and with no dispute about its performance.</summary>
+    /// <summary>
+    /// A direct contractor under a written contract, unpaid for 35 days after the due day and with no dispute about its performance.
+    /// </summary>
     [Rule("Civ. Code § 8830")]
     [Rule("Civ. Code § 8832")]
     [Rule("Civ. Code § 8834(b)")]
@@ -111,23 +115,39 @@ public static class StopWork
             amount += sum.Unpaid;
         var disputes = facts.All<Disputed>();
         var written = facts.Job.Contract.Written;
-        var standing = written == false ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : !dueKnown || written is null || disputes.Count > 0 ? Standing.InDoubt : Standing.Open;
+        var standing = written == false ? Standing.Lost : facts.AsOf < first
+            ? Standing.NotYet : !dueKnown || written is null || disputes.Count > 0 ? Standing.InDoubt : Standing.Open;
         return new Notice(new Outcome(standing, new Words(
             () =>
             [
-                Reason.Of("Civ. Code § 8832", $"Payment was due {sums[0].Due}; unpaid for {unpaid} after it, a direct contractor may give the owner notice from {first} that it will stop work unless {amount} is paid within {toPay}.", [.. overdue.ConvertAll(static s => s.Fact)]),
-                Reason.Of("Civ. Code § 8834(b)", $"On the very day on which the notice is given, give a copy of it to each subcontractor with whom there is a direct contract; the owner passes it on to the lender within {toTell.Spelled} (Civ. Code § 8836). On resolution post and tell the same (Civ. Code § 8840)."),
-                .. written == false ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
+                Reason.Of("Civ. Code § 8832", $"Payment was due {sums[0].Due}; unpaid for {unpaid} after it, a direct contractor may give "
+                    + $"the owner notice from {first} that it will stop work "
+                    + $"unless {amount} is paid within {toPay}.", [.. overdue.ConvertAll(static s => s.Fact)]),
+                Reason.Of("Civ. Code § 8834(b)", $"On the very day on which the notice is given, give a copy of it to each subcontractor "
+                    + $"with whom there is a direct contract; the owner passes it on to the lender within {toTell.Spelled} (Civ. Code § "
+                    + $"8836). On resolution post and tell the same (Civ. Code § 8840)."),
+                .. written == false
+                    ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
             ],
             () =>
             [
-                .. dueKnown ? (Question[])[] : [new Question($"On which day does payment fall due under the contract? The {unpaid.Text} are counted from it; the {byDemand.Text} after the demand are only taken for it.{HeadField.ContractPaymentDueDays:aside}", Days: byDemand.Count)],
-                .. written is null ? (Question[])[new Question($"Is the direct contract in writing? Only then may work be stopped this way{HeadField.ContractWritten:add}.")] : [],
-                .. disputes.Count > 0 ? (Question[])[new Question($"Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
+                .. dueKnown ? (Question[])[]
+                    : [new Question($"On which day does payment fall due under the contract? The {unpaid.Text} are counted from it; "
+                        + $"the {byDemand.Text} after the demand are only taken for "
+                        + $"it.{HeadField.ContractPaymentDueDays:aside}", Days: byDemand.Count)],
+                .. written is null
+                    ? (Question[])[
+                        new Question($"Is the direct contract in writing? Only then may work be stopped this "
+                            + $"way{HeadField.ContractWritten:add}.")] : [],
+                .. disputes.Count > 0
+                    ? (Question[])[
+                        new Question($"Is the dispute about the contractor's performance? Then work may not be stopped this way.")] : [],
             ])), new Reading($"unpaid for {unpaid.Text} after the due day", first), amount);
     }
 
-    /// <summary>Notice of intent is posted at the site, and at its main office if there is one, at least five days before the notice is given.</summary>
+    /// <summary>
+    /// Notice of intent is posted at the site, and at its main office if there is one, at least five days before the notice is given.
+    /// </summary>
     [Rule("Civ. Code § 8834(a)")]
     private static Finding Posting(FactsAsOf facts, Notice notice)
     {
@@ -143,21 +163,31 @@ public static class StopWork
         {
             Id = "stop-work.posting",
             Title = "Notice to stop work: post notice of intent",
-            Standing = notice.Row.Standing == Standing.Lost ? Standing.Lost : given is null ? Standing.Open : posted.InTime(last) == Verdict.Yes ? Standing.Done : Standing.InDoubt,
+            Standing = notice.Row.Standing == Standing.Lost
+                ? Standing.Lost : given is null ? Standing.Open : posted.InTime(last) == Verdict.Yes ? Standing.Done : Standing.InDoubt,
             Readings = readings,
             Band = Deadline.BandOver(readings),
             Why =
             [
-                Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least {days} before giving the notice, by {last} for a notice on {notBefore}; posted today, the notice may be given from {FirstDayOncePosted(facts.Numbers, notice.First.Day, facts.AsOf)}. It says all that Civ. Code § 8102 asks for, the demand after all just credits and offsets too."),
+                Reason.Of("Civ. Code § 8834(a)", $"Post notice of intent at the site and at its main office at least {days} before giving "
+                    + $"the notice, by {last} for a notice on {notBefore}; posted today, the notice may be given "
+                    + $"from {FirstDayOncePosted(facts.Numbers, notice.First.Day, facts.AsOf)}. It says all that Civ. Code § 8102 asks "
+                    + $"for, the demand after all just credits and offsets too."),
                 Reason.Of("Civ. Code § 8838(a)", $"Who stops work without this posting and the notice is liable for the delay."),
                 .. posted.InTime(last) switch
                 {
                     Verdict.Yes => (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, in time.", [paper!])],
-                    Verdict.No => [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, less than {days} before the notice: leave it posted, and give the notice again.", [paper!])],
-                    _ => posted.IsTold ? [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, which may be less than {days} before the notice: leave it posted, and give the notice again.", [paper!])] : [],
+                    Verdict.No =>
+                        [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, less than {days} before the notice: leave it posted, "
+                            + $"and give the notice again.", [paper!])],
+                    _ => posted.IsTold
+                        ? [Reason.Of("Civ. Code § 8834(a)", $"Posted {posted.Words}, which may be less than {days} before the notice: "
+                            + $"leave it posted, and give the notice again.", [paper!])] : [],
                 },
             ],
-            Questions = given is null || (posted.IsTold && posted.InTime(last) != Verdict.Open) ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {last:iso}? Without it there is no shield.{DisputeKinds.StopWorkNoticeGiven.At("posted"):aside}") { Corrects = paper }],
+            Questions = given is null || (posted.IsTold && posted.InTime(last) != Verdict.Open)
+                ? [] : [new Question($"Was notice of intent posted at the site, and at its main office, by {last:iso}? Without it there is "
+                    + $"no shield.{DisputeKinds.StopWorkNoticeGiven.At("posted"):aside}") { Corrects = paper }],
         };
     }
 
@@ -177,26 +207,40 @@ public static class StopWork
         var posted = Posted.Of(paper);
         var postedLate = posted.IsTold && posted.InTime(posting.LookBack(given.Earliest)) != Verdict.Yes;
         var unserved = facts.Job.In(PartyCapacity.Owner).Count > 0 && paper.To.Count > 0 && !Reached(facts, paper, PartyCapacity.Owner);
-        var untold = paper.To.Count == 0 ? [] : facts.Job.Parties.Where(p => p.Capacity == PartyCapacity.Subcontractor && !paper.To.Contains(p.Id)).ToArray();
+        var untold = paper.To.Count == 0
+            ? [] : facts.Job.Parties.Where(p => p.Capacity == PartyCapacity.Subcontractor && !paper.To.Contains(p.Id)).ToArray();
         List<Reading> readings = [new Reading($"the {NumberWords.Ordinal(wait.Count + 1)} day after the notice", first)];
         return new Finding
         {
             Id = "stop-work.first-day",
             Title = "Stop work: first day",
-            Standing = notice.Row.Standing == Standing.Lost ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : tooEarly || postedLate || unserved || untold.Length > 0 || notice.Row.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
+            Standing = notice.Row.Standing == Standing.Lost ? Standing.Lost : facts.AsOf < first ? Standing.NotYet : tooEarly || postedLate
+                || unserved || untold.Length > 0 || notice.Row.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
             Readings = readings,
             Band = Deadline.BandOver(readings),
             Amount = notice.Unpaid,
             Why =
             [
-                Reason.Of("Civ. Code § 8830", $"The notice was given {given}; unless {notice.Unpaid} is paid within {wait} after it, work may stop from {first}.", [paper]),
-                Reason.Of("Civ. Code § 8844(a)", $"From that day the contractor, its surety or the owner may also have the superior court decide in an expedited proceeding what is due."),
-                .. tooEarly ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice was given before {notice.First.Day}, too early: give it again.", [paper])] : [],
-                .. postedLate ? (Reason[])[Reason.Of("Civ. Code § 8834(a)", $"Notice of intent was posted {posted}, {(posted.InTime(posting.LookBack(given.Earliest)) == Verdict.No ? "" : "perhaps ")}less than {posting} before the notice: without the posting there is no shield (Civ. Code § 8838(a)); give the notice again.", [paper])] : [],
-                .. unserved ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice is given to the owner; the file shows others only.", [paper])] : [],
-                .. untold.Select(p => Reason.Of("Civ. Code § 8834(b)", $"No copy to {p.Name}: one goes to every subcontractor with whom there is a direct contract, on the same day.", [paper])),
+                Reason.Of("Civ. Code § 8830", $"The notice was given {given}; unless {notice.Unpaid} is paid within {wait} after it, work "
+                    + $"may stop from {first}.", [paper]),
+                Reason.Of("Civ. Code § 8844(a)", $"From that day the contractor, its surety or the owner may also have the superior court "
+                    + $"decide in an expedited proceeding what is due."),
+                .. tooEarly ? (Reason[])[
+                    Reason.Of("Civ. Code § 8832", $"The notice was given before {notice.First.Day}, too early: give it again.", [paper])]
+                        : [],
+                .. postedLate
+                    ? (Reason[])[
+                        Reason.Of("Civ. Code § 8834(a)",
+                            $"Notice of intent was posted {posted}, {(posted.InTime(posting.LookBack(given.Earliest)) == Verdict.No ? "" : "perhaps ")}less than {posting} before the notice: without the posting there is no shield (Civ. Code § 8838(a)); give the notice again.", [paper])] : [],
+                .. unserved ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice is given to the owner; the file shows others only.",
+                    [paper])] : [],
+                .. untold.Select(p =>
+                    Reason.Of("Civ. Code § 8834(b)", $"No copy to {p.Name}: one goes to every subcontractor with whom there is a direct "
+                        + $"contract, on the same day.", [paper])),
             ],
-            Questions = paper.To.Count == 0 ? [new Question($"To whom was the stop work notice given, and to whom a copy?{DisputeKinds.StopWorkNoticeGiven.At("to"):aside}") { Corrects = paper }] : [],
+            Questions = paper.To.Count == 0
+                ? [new Question($"To whom was the stop work notice given, and to whom a "
+                    + $"copy?{DisputeKinds.StopWorkNoticeGiven.At("to"):aside}") { Corrects = paper }] : [],
         };
     }
 

@@ -77,7 +77,8 @@ internal sealed class SumDue(Entry fact, LocalDate from, LocalDate due, decimal 
     /// <summary>What is wrongly withheld on a day, and the penalty until then: a part that came late costs until it came.</summary>
     /// <param name="disputed">Dollars and cents in good-faith dispute; its terms say how much of it may be held.</param>
     /// <param name="asOf">The day of asking.</param>
-    public (decimal Withheld, decimal ForMonths, decimal ByDays, int WholeMonths) Penalty(decimal disputed, LocalDate asOf) => Penalty(disputed, asOf, due);
+    public (decimal Withheld, decimal ForMonths, decimal ByDays, int WholeMonths) Penalty(decimal disputed, LocalDate asOf) =>
+        Penalty(disputed, asOf, due);
 
     /// <summary>The same, where the payer had until another day.</summary>
     public (decimal Withheld, decimal ForMonths, decimal ByDays, int WholeMonths) Penalty(decimal disputed, LocalDate asOf, LocalDate due)

@@ -5,17 +5,24 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.PromptPayment;
 
-/// <summary>The part of a claim on private work that the owner does not dispute: paid soon after its statement, else with a charge by the month (Civ. Code § 8850(d), (h)).</summary>
+/// <summary>
+/// The part of a claim on private work that the owner does not dispute: paid soon after its statement, else with a charge by the month
+/// (Civ. Code § 8850(d), (h)).
+/// </summary>
 internal static class UndisputedPart
 {
     private const string Section = "Civ. Code § 8850(d)";
 
-    /// <summary>The sum; null where the owner left nothing undisputed, or the claimant has no claim of its own against the owner under the procedure.</summary>
+    /// <summary>
+    /// The sum; null where the owner left nothing undisputed, or the claimant has no claim of its own against the owner under the
+    /// procedure.
+    /// </summary>
     [Rule(Section)]
     public static SumDue? Of(FactsAsOf facts, OpenDays calendar)
     {
         var (claims, answers) = (facts.All<DisputeClaimSent>(), facts.All<DisputeClaimAnswered>());
-        if (claims.Count == 0 || answers.Count == 0 || answers[^1] is not { Undisputed: { } sum and > 0 } answer || DaySpan.Of(answer.On) is not { } on)
+        if (claims.Count == 0 || answers.Count == 0 || answers[^1] is not { Undisputed: { } sum and > 0 } answer
+            || DaySpan.Of(answer.On) is not { } on)
             return null;
         if (!facts.HiredByOwner || !PrivateClaim.Governs(facts, claims[^1]))
             return null;
@@ -50,8 +57,13 @@ internal static class UndisputedPart
             Amount = interest.ForMonths,
             Why =
             [
-                Reason.Of(Section, $"{sum.Whole} is not disputed, and is paid within {facts.Numbers.On(Number.OwnerPays, sum.From)} after the owner's statement: by {sum.Due}. {sum.Unpaid} is unpaid.", [sum.Fact]),
-                .. late ? (Reason[])[Reason.Of("Civ. Code § 8850(h)", $"What is late bears {sum.Terms.PerMonth} a month from the day after {sum.Due}: {interest.ForMonths} for whole months, {interest.ByDays} day by day at {sum.Terms.ByTheYear}.", [sum.Fact])] : [],
+                Reason.Of(Section,
+                    $"{sum.Whole} is not disputed, and is paid within {facts.Numbers.On(Number.OwnerPays, sum.From)} after the owner's "
+                        + $"statement: by {sum.Due}. {sum.Unpaid} is unpaid.", [sum.Fact]),
+                .. late ? (Reason[])[
+                    Reason.Of("Civ. Code § 8850(h)", $"What is late bears {sum.Terms.PerMonth} a month from the day "
+                        + $"after {sum.Due}: {interest.ForMonths} for whole months, {interest.ByDays} day by day "
+                        + $"at {sum.Terms.ByTheYear}.", [sum.Fact])] : [],
             ],
         };
     }

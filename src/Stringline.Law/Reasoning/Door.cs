@@ -9,9 +9,9 @@ namespace Stringline.Law.Reasoning;
 /// day derives from this.
 /// </summary>
 /// <remarks>
-/// A hole may say how: a day <c>:iso</c>, without its weekday; a text or a sentence <c>:capital</c>, as the beginning of a sentence; a pointer
-/// <c>:aside</c>, <c>:see</c>, <c>:add</c> or <c>:enter</c>, in parentheses that a door may leave out. A pointer without any is a word of the
-/// sentence.
+/// A hole may say how: a day <c>:iso</c>, without its weekday; a text or a sentence <c>:capital</c>, as the beginning of a sentence; a
+/// pointer <c>:aside</c>, <c>:see</c>, <c>:add</c> or <c>:enter</c>, in parentheses that a door may leave out. A pointer without any is a
+/// word of the sentence.
 /// </remarks>
 public class Door
 {

@@ -2,10 +2,13 @@ using Stringline.Law.Numbers;
 
 namespace Stringline.Law.Reasoning;
 
-/// <summary>One way the facts can be taken in law, and the day it gives. Two are equal where they are called alike and give the same days.</summary>
+/// <summary>
+/// One way the facts can be taken in law, and the day it gives. Two are equal where they are called alike and give the same days.
+/// </summary>
 /// <param name="Words">What the reading is, such as <c>completion by occupation</c>.</param>
 /// <param name="Day">The day: the statutory last day of a deadline, else the day sought. Not rolled.</param>
-/// <param name="Rolled">Where a last day falls on a day that some list passes over (Code Civ. Proc. § 12a; Civ. Code §§ 7, 10), the day to which it rolls at the latest: an argument only, never planned on. Else null.</param>
+/// <param name="Rolled">Where a last day falls on a day that some list passes over (Code Civ. Proc. § 12a; Civ. Code §§ 7, 10), the day to
+/// which it rolls at the latest: an argument only, never planned on. Else null.</param>
 public sealed record Reading(Sentence Words, LocalDate Day, LocalDate? Rolled = null)
 {
     /// <summary>What the reading is, in the words of the job file.</summary>
@@ -77,14 +80,19 @@ public sealed record Finding
         init => words.Why = value;
     }
 
-    /// <summary>Facts the file does not hold which, if known, would settle or narrow the finding. Where <see cref="Ask"/> is given they are worked out when first read.</summary>
+    /// <summary>
+    /// Facts the file does not hold which, if known, would settle or narrow the finding. Where <see cref="Ask"/> is given they are worked
+    /// out when first read.
+    /// </summary>
     public IReadOnlyList<Question> Questions
     {
         get => words.Questions;
         init => words.Questions = value;
     }
 
-    /// <summary>Of a notice that may still be given late: the time that is over, and how far one given late reaches back; null elsewhere.</summary>
+    /// <summary>
+    /// Of a notice that may still be given late: the time that is over, and how far one given late reaches back; null elsewhere.
+    /// </summary>
     internal (NumberRow Time, NumberRow LookBack)? IfLate { get; init; }
 
     /// <summary>Makes the reasons, for a finding whose reasons are many and seldom read.</summary>

@@ -11,7 +11,10 @@ public sealed record Question(Sentence Sentence, int? Days = null, decimal? Doll
     /// <summary>The question in the words of the job file.</summary>
     public string Text => Sentence.ToString();
 
-    /// <summary>The entry that the answer would be added to, by a correction; null where it would be an entry of its own or is told in the head of the file.</summary>
+    /// <summary>
+    /// The entry that the answer would be added to, by a correction; null where it would be an entry of its own or is told in the head of
+    /// the file.
+    /// </summary>
     public Entry? Corrects { get; init; }
 
     /// <summary>Where it is answered: the fields and the kinds of entry to which it points, in the order of the sentence.</summary>

@@ -32,7 +32,9 @@ public sealed class Reason
     /// <summary>The sentence, for a door to write in its own words.</summary>
     public Sentence Sentence { get; }
 
-    /// <summary>The sentence in the words of the job file. Days are written as <c>2026-06-27 (Sat)</c>, money as <c>$1,234.56</c>.</summary>
+    /// <summary>
+    /// The sentence in the words of the job file. Days are written as <c>2026-06-27 (Sat)</c>, money as <c>$1,234.56</c>.
+    /// </summary>
     public string Text => Sentence.ToString();
 
     /// <summary>A rule that applied.</summary>

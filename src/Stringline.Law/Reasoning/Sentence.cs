@@ -6,8 +6,8 @@ namespace Stringline.Law.Reasoning;
 
 /// <summary>
 /// A sentence that keeps what stands in its holes, so that each door says a field, an entry or a day in its own words, and no text that
-/// somebody typed is ever searched. It is written as an interpolated string, and no text is made before somebody reads it; a plain string is
-/// no sentence, so that none is made of one whose holes were filled on the way. Two are the same only where they are one object.
+/// somebody typed is ever searched. It is written as an interpolated string, and no text is made before somebody reads it; a plain string
+/// is no sentence, so that none is made of one whose holes were filled on the way. Two are the same only where they are one object.
 /// </summary>
 [InterpolatedStringHandler]
 public sealed class Sentence
@@ -19,7 +19,8 @@ public sealed class Sentence
     /// <summary>Begins a sentence; for the compiler.</summary>
     /// <param name="literalLength">How many characters of it are ours.</param>
     /// <param name="formattedCount">How many holes it has.</param>
-    public Sentence(int literalLength, int formattedCount) => pieces = new object[literalLength == 0 ? formattedCount : (2 * formattedCount) + 1];
+    public Sentence(int literalLength, int formattedCount) =>
+        pieces = new object[literalLength == 0 ? formattedCount : (2 * formattedCount) + 1];
 
     /// <summary>Nothing said.</summary>
     public static Sentence Empty { get; } = new(0, 0);

@@ -22,14 +22,16 @@ internal static partial class FeeDoubts
         if (office.Fact(RecorderField.Base) is { } fact && office.Numbers.Ends(Number.ArchiveDollar) is { } last && !(fact.PageDay > last))
         {
             yield return $"The first page’s price comes from a page older than {last.PlusDays(1).Year} or without a date: "
-                + $"{office.Numbers.On(Number.ArchiveDollar, last).Spelled} of it, for archives, may have ended on {LongDay(last.PlusDays(1))} "
+                + $"{office.Numbers.On(Number.ArchiveDollar, last).Spelled} of it, for archives, may have ended "
+                + $"on {LongDay(last.PlusDays(1))} "
                 + "(Gov. Code § 27361.4(a)).";
         }
     }
 
     private static IEnumerable<string> Bill(RecorderOffice office)
     {
-        if (office.ByBill(RecorderField.Base) is not { From: { } begins } first || office.ByBill(RecorderField.ExtraPage) is not { } further)
+        if (office.ByBill(RecorderField.Base) is not { From: { } begins } first
+            || office.ByBill(RecorderField.ExtraPage) is not { } further)
             yield break;
         var prices = $"By a bill of 2026 (AB 2224, not confirmed as law) ${first.Value} for the first page and ${further.Value} for each "
             + "additional page may apply";
@@ -37,7 +39,8 @@ internal static partial class FeeDoubts
             + (office.StatuteOf(RecorderField.Base).Count > 1
                 ? $"{prices} from {begins.Year}: they are figured in, and it may be less. "
                 : $"Recorded in {begins.Year} or later: ask. {prices}. ")
-            + $"The surcharges for page size, print, more than {office.ByLaw(Number.NamesInAGroup).Spelled} names and additional references "
+            + $"The surcharges for page size, print, more than {office.ByLaw(Number.NamesInAGroup).Spelled} names and additional "
+            + $"references "
             + "may be gone (Gov. Code § 27361).";
     }
 
@@ -74,7 +77,8 @@ internal static partial class FeeDoubts
     {
         if (office.ParcelsCounted is null && request.Parcels > 1)
         {
-            yield return $"The homes fee, {Money(office.ByLaw(Number.HomesFee).Value)} for each parcel or once for the title: figured for each parcel "
+            yield return $"The homes fee, {Money(office.ByLaw(Number.HomesFee).Value)} for each parcel or once for the title: figured for "
+                + $"each parcel "
                 + "(Gov. Code § 27388.1(a)(1)).";
         }
 
@@ -88,7 +92,8 @@ internal static partial class FeeDoubts
         {
             yield return office.Dollars(RecorderField.Covenant) is { } covenant
                 ? $"The restrictive covenant fee of {Money(covenant)}: ask whether it is still charged from 2027 (Gov. Code § 27388.2)."
-                : $"A {office.ByLaw(Number.CovenantFee)} restrictive covenant fee where the county adopted it; ask whether it is still charged "
+                : $"A {office.ByLaw(Number.CovenantFee)} restrictive covenant fee where the county adopted it; ask whether it is still "
+                    + $"charged "
                 + "from 2027 (Gov. Code § 27388.2).";
         }
     }

@@ -5,8 +5,8 @@ namespace Stringline.Law.Recording;
 
 /// <summary>How many parcels a text of parcel numbers names: listed, told in a range, or with only their last figures repeated.</summary>
 /// <remarks>
-/// The homes fee is charged for each parcel, so many times at most (Gov. Code § 27388.1(a)(1)). A text that cannot be counted is never taken
-/// for one parcel: the fee is reckoned at that most, and asked about.
+/// The homes fee is charged for each parcel, so many times at most (Gov. Code § 27388.1(a)(1)). A text that cannot be counted is never
+/// taken for one parcel: the fee is reckoned at that most, and asked about.
 /// </remarks>
 /// <param name="Count">The number counted, at least 1.</param>
 /// <param name="Unread">The part that could not be counted; null where all of it was.</param>

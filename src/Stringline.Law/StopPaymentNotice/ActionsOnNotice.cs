@@ -28,7 +28,8 @@ internal sealed class ActionsOnNotice
         {
             foreach (var action in facts.All<ActionFiled>())
             {
-                if (DaySpan.Of(action.On) is not null && (action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.StopPaymentNotice)))
+                if (DaySpan.Of(action.On) is not null
+                    && (action.Enforces.Count == 0 || action.Enforces.Contains(ActionOn.StopPaymentNotice)))
                     (found ??= []).Add(action);
             }
         }
@@ -36,7 +37,9 @@ internal sealed class ActionsOnNotice
         return new ActionsOnNotice(facts, law, found ?? (IReadOnlyList<ActionFiled>)[]);
     }
 
-    /// <summary>The first action that is on one of the notices, or may be thrown out as brought too early on it; null where none is.</summary>
+    /// <summary>
+    /// The first action that is on one of the notices, or may be thrown out as brought too early on it; null where none is.
+    /// </summary>
     public ActionFiled? First(IReadOnlyList<StopPaymentAction.Window> windows)
     {
         foreach (var action in actions)
@@ -61,7 +64,8 @@ internal sealed class ActionsOnNotice
     }
 
     /// <summary>Where bringing the action stands, over all the notices: each must be sued on after its own wait.</summary>
-    public Standing StandingOf(IReadOnlyList<StopPaymentAction.Window> windows, IReadOnlyList<Reading> readings, bool endFirm, Standing without, StayedSuit? stay)
+    public Standing StandingOf(IReadOnlyList<StopPaymentAction.Window> windows, IReadOnlyList<Reading> readings, bool endFirm,
+        Standing without, StayedSuit? stay)
     {
         without = stay?.Unsued(without, facts.AsOf) ?? without;
         if (windows.Count == 0)
@@ -94,7 +98,8 @@ internal sealed class ActionsOnNotice
         _ => Standing.InDoubt,
     };
 
-    private Standing StandingOf(StopPaymentAction.Window window, IReadOnlyList<Reading> readings, bool endFirm, Standing without, StayedSuit? stay)
+    private Standing StandingOf(StopPaymentAction.Window window, IReadOnlyList<Reading> readings, bool endFirm, Standing without,
+        StayedSuit? stay)
     {
         var best = without;
         foreach (var action in actions)
@@ -121,7 +126,8 @@ internal sealed class ActionsOnNotice
         return best;
     }
 
-    private Standing Brought(StopPaymentAction.Window window, ActionFiled action, Verdict on, IReadOnlyList<Reading> readings, bool endFirm, StayedSuit? stay)
+    private Standing Brought(StopPaymentAction.Window window, ActionFiled action, Verdict on, IReadOnlyList<Reading> readings, bool endFirm,
+        StayedSuit? stay)
     {
         var brought = DaySpan.Of(action.On)!.Value;
         var standing = Deadline.StandingOf(facts.AsOf, readings, brought, endFirm);
@@ -159,7 +165,9 @@ internal sealed class ActionsOnNotice
         return false;
     }
 
-    /// <summary>A notice ceases to be effective when the action on it is dismissed, unless expressly without prejudice, or is lost.</summary>
+    /// <summary>
+    /// A notice ceases to be effective when the action on it is dismissed, unless expressly without prejudice, or is lost.
+    /// </summary>
     [Rule("Civ. Code § 8556")]
     [Rule("Civ. Code § 9510")]
     private Standing? Ended(ActionFiled action)
@@ -192,9 +200,16 @@ internal sealed class ActionsOnNotice
             {
                 yield return IsOn(window, action) switch
                 {
-                    Verdict.No => Reason.NotApplied(law.First, $"The action filed {brought} was filed before the notice to the {window.Words} was given; it is none on it.", action),
-                    Verdict.Open => Reason.Of(law.First, $"Action filed {brought}, when {window.Wait.Spelled} from giving the notice to the {window.Words} had not surely passed: it may be thrown out as brought too early. One brought after them removes the doubt.", [action]),
-                    _ when !SuesAll(window, action) => Reason.Of(law.Last, $"Action filed {brought}, but not against all who must be sued: {(ReferenceEquals(law, StopPaymentLaw.Public) ? "the public entity and the direct contractor" : "the " + window.Words)}. Join them in time.", [action]),
+                    Verdict.No =>
+                        Reason.NotApplied(law.First, $"The action filed {brought} was filed before the notice to "
+                            + $"the {window.Words} was given; it is none on it.", action),
+                    Verdict.Open =>
+                        Reason.Of(law.First, $"Action filed {brought}, when {window.Wait.Spelled} from giving the notice to "
+                            + $"the {window.Words} had not surely passed: it may be thrown out as brought too early. One brought after "
+                            + $"them removes the doubt.", [action]),
+                    _ when !SuesAll(window, action) =>
+                        Reason.Of(law.Last, $"Action filed {brought}, but not against all who must be "
+                            + $"sued: {(ReferenceEquals(law, StopPaymentLaw.Public) ? "the public entity and the direct contractor" : "the " + window.Words)}. Join them in time.", [action]),
                     _ => Reason.Of(law.Last, $"Action filed {brought}; it counts here if it is on the stop payment notice too.", [action]),
                 };
             }
@@ -203,15 +218,20 @@ internal sealed class ActionsOnNotice
             {
                 if (!surely)
                 {
-                    yield return Reason.Of(law.Ends, $"An action ended {DaySpan.Of(end.On)}, and the file does not say which of several: it may be this one.", [end]);
+                    yield return Reason.Of(law.Ends, $"An action ended {DaySpan.Of(end.On)}, and the file does not say which of several: "
+                        + $"it may be this one.", [end]);
                     continue;
                 }
 
                 yield return standing switch
                 {
-                    Standing.Done => Reason.Of(law.Ends, $"The action ended {DaySpan.Of(end.On)} in the claimant's favor, or was settled.", [end]),
-                    Standing.Lost => Reason.Of(law.Ends, $"The action ended {DaySpan.Of(end.On)} against the claimant, or was dismissed and not without prejudice: the notice ceases to be effective, and the money is released.", [end]),
-                    _ => Reason.Of(law.Ends, $"The action was dismissed {DaySpan.Of(end.On)}. That ends the notice unless the order expressly says without prejudice; if it does, the notice holds, and a new action must be in time.", [end]),
+                    Standing.Done =>
+                        Reason.Of(law.Ends, $"The action ended {DaySpan.Of(end.On)} in the claimant's favor, or was settled.", [end]),
+                    Standing.Lost =>
+                        Reason.Of(law.Ends, $"The action ended {DaySpan.Of(end.On)} against the claimant, or was dismissed and not without "
+                            + $"prejudice: the notice ceases to be effective, and the money is released.", [end]),
+                    _ => Reason.Of(law.Ends, $"The action was dismissed {DaySpan.Of(end.On)}. That ends the notice unless the order "
+                        + $"expressly says without prejudice; if it does, the notice holds, and a new action must be in time.", [end]),
                 };
             }
         }
@@ -224,16 +244,20 @@ internal sealed class ActionsOnNotice
         foreach (var action in actions)
         {
             if (action.Enforces.Count == 0)
-                questions.Add(new Question($"Is the action on the stop payment notice too?{ClaimKinds.ActionFiled.At("enforces"):aside}") { Corrects = action });
+                questions.Add(new Question($"Is the action on the stop payment notice too?{ClaimKinds.ActionFiled.At("enforces"):aside}") {
+                    Corrects = action });
             if (action.Against.Count == 0)
                 questions.Add(new Question(ReferenceEquals(law, StopPaymentLaw.Public)
                     ? (Sentence)$"Were the public entity and the direct contractor both sued?{ClaimKinds.ActionFiled.At("against"):aside}"
-                    : $"Was everyone sued who holds money on a stop payment notice?{ClaimKinds.ActionFiled.At("against"):aside}") { Corrects = action });
+                    : $"Was everyone sued who holds money on a stop payment notice?{ClaimKinds.ActionFiled.At("against"):aside}") {
+                    Corrects = action });
             var end = OwnAction.EndOf(facts, action, orders: false, out var surely);
             if (end is not null && !surely)
                 questions.Add(new Question($"Which action was it that ended?{ClaimKinds.ActionEnded.At("of"):aside}") { Corrects = end });
             if (end is { How: ActionEnd.Dismissed, WithoutPrejudice: null })
-                questions.Add(new Question($"Does the order of dismissal say that it is without prejudice?{ClaimKinds.ActionEnded.At("withoutPrejudice"):aside}") { Corrects = end });
+                questions.Add(
+                    new Question($"Does the order of dismissal say that it is without "
+                        + $"prejudice?{ClaimKinds.ActionEnded.At("withoutPrejudice"):aside}") { Corrects = end });
         }
 
         return questions;

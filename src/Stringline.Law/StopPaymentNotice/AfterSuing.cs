@@ -10,7 +10,8 @@ namespace Stringline.Law.StopPaymentNotice;
 internal static class AfterSuing
 {
     /// <summary>The findings <c>stop-payment-notice.tell-of-action</c> and <c>stop-payment-notice.prosecution-last-day</c>.</summary>
-    public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
+    public static IEnumerable<Finding> Findings(FactsAsOf facts, ActionFiled action, IReadOnlyList<StopPaymentAction.Window> windows,
+        StopPaymentLaw law, OpenDays calendar)
     {
         var filed = DaySpan.Of(action.On)!.Value;
         yield return Tell(facts, action, filed, windows, law, calendar);
@@ -21,7 +22,8 @@ internal static class AfterSuing
     [Rule("Civ. Code § 8550(e)")]
     [Rule("Civ. Code § 9504")]
     private static Finding Tell(
-        FactsAsOf facts, ActionFiled action, DaySpan filed, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law, OpenDays calendar)
+        FactsAsOf facts, ActionFiled action, DaySpan filed, IReadOnlyList<StopPaymentAction.Window> windows, StopPaymentLaw law,
+            OpenDays calendar)
     {
         var days = facts.Numbers.On(law.ToTell, filed.Earliest);
         List<Reading> readings = [Deadline.Own($"{days.Spelled} after the action was filed", days.LastDay(filed.Earliest), calendar)];
@@ -33,13 +35,18 @@ internal static class AfterSuing
         {
             var why = new List<Reason>
             {
-                Reason.Of(law.Tell, $"Within {days.Spelled} after the action was filed, tell those to whom the stop payment notice was given. Leaving one out is not fatal where that harms nobody (Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831).", [action]),
+                Reason.Of(law.Tell, $"Within {days.Spelled} after the action was filed, tell those to whom the stop payment notice was "
+                    + $"given. Leaving one out is not fatal where that harms nobody (Brewer Corp. v. Point Center Financial (2014) 223 "
+                    + $"Cal.App.4th 831).", [action]),
             };
             foreach (var paper in facts.All<ActionTold>())
             {
                 why.Add(paper.Manner is { } manner && !Giving.IsGood(manner)
-                    ? Reason.NotApplied(law.Tell, $"Told {DaySpan.Of(paper.On)} in a manner in which no notice is given; it does not count.", paper)
-                    : Reason.Of(law.Tell, $"Told {DaySpan.Of(paper.On)}: {string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id))}.", [paper]));
+                    ? Reason.NotApplied(law.Tell, $"Told {DaySpan.Of(paper.On)} in a manner in which no notice is given; it does not "
+                        + $"count.", paper)
+                    : Reason.Of(law.Tell,
+                        $"Told {DaySpan.Of(paper.On)}: {string.Join(", ", paper.To.Select(id => facts.Job.Party(id)?.Name ?? id))}.",
+                            [paper]));
             }
 
             foreach (var holder in Holders(windows))
@@ -54,7 +61,8 @@ internal static class AfterSuing
         IReadOnlyList<Question> Ask() =>
         [
             .. facts.All<ActionTold>().Where(static t => t.Manner is null)
-                .Select(static t => new Question($"How were they told of the action?{NoticeKinds.ActionTold.At("manner"):aside}") { Corrects = t }),
+                .Select(static t =>
+                    new Question($"How were they told of the action?{NoticeKinds.ActionTold.At("manner"):aside}") { Corrects = t }),
         ];
     }
 
@@ -92,7 +100,8 @@ internal static class AfterSuing
         DaySpan? first = null;
         foreach (var told in facts.All<ActionTold>())
         {
-            if (Giving.CompleteOn(facts.Numbers, told.On, told.Manner, null) is not { } complete || told.On.Latest < filed.Earliest || !holder.IsReachedBy(told.To)
+            if (Giving.CompleteOn(facts.Numbers, told.On, told.Manner, null) is not { } complete || told.On.Latest < filed.Earliest
+                || !holder.IsReachedBy(told.To)
                 || (told.Manner is { } manner && !Giving.IsGood(manner)))
                 continue;
             if (first is not { } so || complete.Latest < so.Latest)
@@ -112,6 +121,8 @@ internal static class AfterSuing
         var trial = OwnAction.Trial(facts, action);
         return Deadline.Of(trial.Standing(facts.AsOf, readings, endFirm: false), readings, calendar)
             .Finding("stop-payment-notice.prosecution-last-day", "Bring the action on the stop payment notice to trial",
-            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss it for want of prosecution; a dismissal not expressly without prejudice ends the notice ({law.Ends}).", [action])], () => [.. OwnAction.Ask(trial, "the trial began", ClaimKinds.TrialBegun)]);
+            () => [Reason.Of(law.Trial, $"If the action is not brought to trial within {years.Spelled}, by {last}, the court may dismiss "
+                + $"it for want of prosecution; a dismissal not expressly without prejudice ends the notice "
+                + $"({law.Ends}).", [action])], () => [.. OwnAction.Ask(trial, "the trial began", ClaimKinds.TrialBegun)]);
     }
 }

@@ -5,7 +5,10 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.StopPaymentNotice;
 
-/// <summary>The claimant's answer to an affidavit for summary release: the counteraffidavit to the entity, its copy to the direct contractor, and the proof of that (Civ. Code § 9406(a)).</summary>
+/// <summary>
+/// The claimant's answer to an affidavit for summary release: the counteraffidavit to the entity, its copy to the direct contractor, and
+/// the proof of that (Civ. Code § 9406(a)).
+/// </summary>
 internal sealed class CounterPapers
 {
     private const string Section = "Civ. Code § 9406(a)";
@@ -21,7 +24,10 @@ internal sealed class CounterPapers
     /// <summary>The day on which all of it was complete, as far as the file says; null where a part is missing.</summary>
     public DaySpan? Given { get; }
 
-    /// <summary>The day on which all of it was complete, if what the file does not say is answered for the claimant; null where a part is missing even so.</summary>
+    /// <summary>
+    /// The day on which all of it was complete, if what the file does not say is answered for the claimant; null where a part is missing
+    /// even so.
+    /// </summary>
     public DaySpan? AtBest { get; }
 
     /// <summary>Whether something that the file does not say decides.</summary>
@@ -49,7 +55,8 @@ internal sealed class CounterPapers
                 continue;
             if (paper.Manner is { } manner && !Giving.IsGood(manner))
             {
-                why.Add(Reason.NotApplied(Section, $"The paper served {on} went in a manner that is none of Civ. Code §§ 8106 and 8110, and does not count.", paper));
+                why.Add(Reason.NotApplied(Section, $"The paper served {on} went in a manner that is none of Civ. Code §§ 8106 and 8110, "
+                    + $"and does not count.", paper));
                 continue;
             }
 
@@ -62,11 +69,13 @@ internal sealed class CounterPapers
         }
 
         if (entity is not null && copy is null)
-            why.Add(Reason.Of(Section, $"The file shows no copy to the direct contractor; without it and its proof the paper to the entity does not hold the money."));
+            why.Add(Reason.Of(Section, $"The file shows no copy to the direct contractor; without it and its proof the paper to the entity "
+                + $"does not hold the money."));
         if (copy is not null && entity is null)
             why.Add(Reason.Of(Section, $"The file shows no counteraffidavit served on the public entity."));
         if (entity is { Proof: false })
-            why.Add(Reason.Of(Section, $"The paper to the entity went without proof of service of the copy; without it the money is not held."));
+            why.Add(Reason.Of(Section, $"The paper to the entity went without proof of service of the copy; without it the money is not "
+                + $"held."));
         if (entity is not { Proof: not false } || copy is null)
             return new CounterPapers(null, null, why, questions);
 
@@ -74,13 +83,17 @@ internal sealed class CounterPapers
         if (entity.Proof is null)
         {
             why.Add(Reason.Of(Section, $"Lost for the money withheld unless the proof of service went with it."));
-            questions.Add(new Question($"Did the proof of service of the copy on the direct contractor go with the counteraffidavit?{PublicKinds.CounteraffidavitServed.At("proof"):aside}") { Corrects = entity.Paper });
+            questions.Add(
+                new Question($"Did the proof of service of the copy on the direct contractor go with the "
+                    + $"counteraffidavit?{PublicKinds.CounteraffidavitServed.At("proof"):aside}") { Corrects = entity.Paper });
         }
 
         foreach (var paper in entity.Paper == copy.Paper ? (CounteraffidavitServed[])[entity.Paper] : [entity.Paper, copy.Paper])
         {
             if (paper.Manner is null)
-                questions.Add(new Question($"How was the counteraffidavit served? First-class mail and e-mail are no manner of it.{PublicKinds.CounteraffidavitServed.At("manner"):aside}") { Corrects = paper });
+                questions.Add(
+                    new Question($"How was the counteraffidavit served? First-class mail and e-mail are no manner of "
+                        + $"it.{PublicKinds.CounteraffidavitServed.At("manner"):aside}") { Corrects = paper });
         }
 
         return new CounterPapers(entity.Proof == true ? day : null, day, why, questions);
@@ -97,7 +110,8 @@ internal sealed class CounterPapers
         return false;
     }
 
-    // What reached one of the two. One in time serves better than one too late, one with its proof better than one without, then the one first complete.
+    // What reached one of the two. One in time serves better than one too late, one with its proof better than one without, then the one
+    // first complete.
     private sealed record Part(DaySpan On, CounteraffidavitServed Paper, bool? Proof)
     {
         public static Part Best(Part? so, Part next, LocalDate by) => so is null || next.IsBetterThan(so, by) ? next : so;

@@ -21,8 +21,8 @@ internal sealed record Holder(string Id, string Words, IReadOnlyList<Party> Thro
     public DaySpan? EssentiallyNoticed { get; init; }
 
     /// <summary>
-    /// Whether preliminary notice is due to others alone, such as to the lender from one whom the owner hired: whether its lack undoes what this one
-    /// holds is open (Civ. Code §§ 8200(e)(2), 8508(a)).
+    /// Whether preliminary notice is due to others alone, such as to the lender from one whom the owner hired: whether its lack undoes what
+    /// this one holds is open (Civ. Code §§ 8200(e)(2), 8508(a)).
     /// </summary>
     public bool OnlyOthersAreDue { get; init; }
 
@@ -117,7 +117,8 @@ internal sealed record GivenPaper(StopPaymentGiven Paper, DaySpan? On, Flaw Flaw
     {
         Flaw.None => Verdict.Yes,
         Flaw.Released or Flaw.Manner or Flaw.NotTried or Flaw.NoNoticeBefore => Verdict.No,
-        Flaw.MaybeReleased or Flaw.MaybeExcused or Flaw.OthersUntold or Flaw.Agent or Flaw.BeforeCommencement or Flaw.OrderInDoubt or Flaw.UnknownDay or Flaw.Lacks or Flaw.LeftAndMailed or Flaw.SmallBond or Flaw.BondNotReplaced => Verdict.Open,
+        Flaw.MaybeReleased or Flaw.MaybeExcused or Flaw.OthersUntold or Flaw.Agent or Flaw.BeforeCommencement or Flaw.OrderInDoubt
+            or Flaw.UnknownDay or Flaw.Lacks or Flaw.LeftAndMailed or Flaw.SmallBond or Flaw.BondNotReplaced => Verdict.Open,
         _ => throw new InvalidOperationException($"No such flaw: {Flaw}."),
     };
 }
@@ -134,7 +135,8 @@ internal sealed record HolderServed(Holder Holder, IReadOnlyList<GivenPaper> Ser
         List<GivenPaper>? counting = null;
         foreach (var service in Services)
         {
-            if (service.Counts != Verdict.No && !(service.On is { } on && time.Readings.Count > 0 && time.EndFirm && Deadline.IsPast(on.Earliest, time.Readings)))
+            if (service.Counts != Verdict.No
+                && !(service.On is { } on && time.Readings.Count > 0 && time.EndFirm && Deadline.IsPast(on.Earliest, time.Readings)))
                 (counting ??= []).Add(service);
         }
 

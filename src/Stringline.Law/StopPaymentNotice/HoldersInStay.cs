@@ -5,8 +5,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>
-/// A bankruptcy of one against whom the action on a stop payment notice is brought: on private works the holder of the money (Civ. Code § 8550),
-/// on public works the public entity and the direct contractor both (§ 9502).
+/// A bankruptcy of one against whom the action on a stop payment notice is brought: on private works the holder of the money (Civ. Code §
+/// 8550), on public works the public entity and the direct contractor both (§ 9502).
 /// </summary>
 internal static class HoldersInStay
 {
@@ -60,12 +60,17 @@ internal static class HoldersInStay
 
     /// <summary>What is said of it, and of a bankruptcy of the contractor, whose money it is that the holder withholds.</summary>
     [Rule("11 U.S.C. § 362(a)", Sure = Sure.FromMemory)]
-    public static IEnumerable<Reason> Why(FactsAsOf facts, StayedSuit? stay, Standing standing, IReadOnlyList<StopPaymentAction.Window> windows)
+    public static IEnumerable<Reason> Why(FactsAsOf facts, StayedSuit? stay, Standing standing,
+        IReadOnlyList<StopPaymentAction.Window> windows)
     {
         if (stay is not null && standing != Standing.Done)
             yield return stay.Why;
-        if (windows.Count > 0 && facts.Job.Work.Kind == WorkKind.Private && Stay.Of(facts, PartyCapacity.DirectContractor, windows[0].On.Earliest, facts.AsOf) is { } contractors)
-            yield return Reason.Of("11 U.S.C. § 362(a)", $"{contractors.Debtor.Name} is or was in bankruptcy ({contractors.Since}): leave it out of the suit while the stay lasts; the action is against the holder of the money. Whether the money withheld belongs to its estate, so that the stay reaches the holder too, is open (from memory): have counsel look.");
+        if (windows.Count > 0 && facts.Job.Work.Kind == WorkKind.Private
+            && Stay.Of(facts, PartyCapacity.DirectContractor, windows[0].On.Earliest, facts.AsOf) is { } contractors)
+            yield return Reason.Of("11 U.S.C. § 362(a)",
+                $"{contractors.Debtor.Name} is or was in bankruptcy ({contractors.Since}): leave it out of the suit while the stay lasts; "
+                    + $"the action is against the holder of the money. Whether the money withheld belongs to its estate, so that the stay "
+                    + $"reaches the holder too, is open (from memory): have counsel look.");
     }
 
     /// <summary>Asks for a bankruptcy where the action would be lost.</summary>

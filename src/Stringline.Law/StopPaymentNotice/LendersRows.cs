@@ -12,9 +12,12 @@ namespace Stringline.Law.StopPaymentNotice;
 internal static class LendersRows
 {
     /// <summary>The finding of the row of a lender, by its place among the lenders of the file.</summary>
-    public static string IdOf(int place) => place == 0 ? "stop-payment-notice.lender" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.lender.{place + 1}");
+    public static string IdOf(int place) =>
+        place == 0 ? "stop-payment-notice.lender" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.lender.{place + 1}");
 
-    /// <summary>A row for each lender: everyone may give it the notice, a direct contractor too, if preliminary notice reached that lender before.</summary>
+    /// <summary>
+    /// A row for each lender: everyone may give it the notice, a direct contractor too, if preliminary notice reached that lender before.
+    /// </summary>
     public static IReadOnlyList<HolderRow> Of(FactsAsOf facts, Reach reach, Outcome notice, TimeOfGiving time, OpenDays calendar)
     {
         var lenders = facts.Job.In(PartyCapacity.ConstructionLender);
@@ -35,7 +38,8 @@ internal static class LendersRows
         var noticed = toward.Kind == ReachKind.NotGiven ? null : toward.Given;
         var holder = new Holder(id, $"construction lender {lender.Name}", [lender])
         {
-            IsLender = true, NoticeIsDue = isDue, Noticed = WithOwnerAndContractor(facts, reach, noticed), EssentiallyNoticed = noticed, MayBeExcused = isDue && Recipients.MayNotBeKnown(facts, lender),
+            IsLender = true, NoticeIsDue = isDue, Noticed = WithOwnerAndContractor(facts, reach, noticed), EssentiallyNoticed = noticed,
+                MayBeExcused = isDue && Recipients.MayNotBeKnown(facts, lender),
             MayBeNoticed = isDue && toward.MayHaveBeenGiven,
             Reach = toward.Kind == ReachKind.Late ? toward : null,
         };
@@ -43,9 +47,12 @@ internal static class LendersRows
         var standing = served.Standing;
         if (isDue && standing != Standing.Lost && noticed is null)
             standing = WithoutNotice(facts, toward, standing);
-        if (standing != Standing.Lost && toward.Kind == ReachKind.Late && PreliminaryNoticeDays.InReach(facts, toward) is var reached && reached != Standing.Narrowed)
+        if (standing != Standing.Lost && toward.Kind == ReachKind.Late && PreliminaryNoticeDays.InReach(facts, toward) is var reached
+            && reached != Standing.Narrowed)
             standing = reached;
-        if (standing is Standing.Open or Standing.Kept && (toward.IsInDoubt || IsOnlyReputed(facts, lender) || (standing == Standing.Kept && isDue && IsOwnerOrContractorInDoubt(facts, reach))))
+        if (standing is Standing.Open or Standing.Kept
+            && (toward.IsInDoubt || IsOnlyReputed(facts, lender)
+                || (standing == Standing.Kept && isDue && IsOwnerOrContractorInDoubt(facts, reach))))
             standing = Standing.InDoubt;
         decimal? amount = toward.Kind == ReachKind.Late ? Demand.Of(facts, toward, Remedy.StopPaymentNotice).Demand : null;
         var row = new Outcome(Deadline.Of(standing, time.Readings, calendar, endKnown: time.EndKnown), new Words(Why, Ask));
@@ -62,23 +69,31 @@ internal static class LendersRows
             if (isDue && noticed is null)
                 why.Add(NoticeMissing(facts, lender, notice));
             else if (toward.IsInDoubt)
-                why.Add(Reason.Of("Civ. Code § 8508(a)", $"Whether the preliminary notice to {lender.Name} counts is in doubt{new FindingId("preliminary-notice.last-day"):see}; this hangs on it.", [.. notice.Why]));
+                why.Add(Reason.Of("Civ. Code § 8508(a)", $"Whether the preliminary notice to {lender.Name} counts is in "
+                    + $"doubt{new FindingId("preliminary-notice.last-day"):see}; this hangs on it.", [.. notice.Why]));
             if (toward.Kind == ReachKind.Late)
-                why.Add(Reason.Of("Civ. Code § 8204(a)", $"Toward {lender.Name} the preliminary notice reaches back to {toward.From!.Value.Latest} only: {amount!.Value} of the claim lies within it."));
+                why.Add(Reason.Of("Civ. Code § 8204(a)", $"Toward {lender.Name} the preliminary notice reaches back "
+                    + $"to {toward.From!.Value.Latest} only: {amount!.Value} of the claim lies within it."));
             if (IsOnlyReputed(facts, lender))
-                why.Add(Reason.Of("Civ. Code § 8530", $"{lender.Name} is a reputed lender, and the file names another: which of them holds the fund is open (Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368)."));
+                why.Add(Reason.Of("Civ. Code § 8530", $"{lender.Name} is a reputed lender, and the file names another: which of them holds "
+                    + $"the fund is open (Force Framing v. Chinatrust Bank (2010) 187 Cal.App.4th 1368)."));
             return why;
         }
 
         List<Question> Ask() =>
         [
             .. GivenReasons.Questions(facts, served),
-            .. served.Services.Count > 0 ? (Question[])[new Question($"Was the notice to {lender.Name} given to the manager or another responsible person at the office that holds the fund? It has no effect otherwise.{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = served.Services[0].Paper }] : [],
+            .. served.Services.Count > 0
+                ? (Question[])[
+                    new Question($"Was the notice to {lender.Name} given to the manager or another responsible person at the office that "
+                        + $"holds the fund? It has no effect otherwise.{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects =
+                        served.Services[0].Paper }] : [],
             .. served.Services.Where(s => s.Paper is { Bonded: true, BondAmount: null }).Select(s => AskForBond(facts, s.Paper)),
         ];
     }
 
-    // "To the extent required" is to the owner and the direct contractor as well: what the lender holds may fall with a notice that they did not get.
+    // "To the extent required" is to the owner and the direct contractor as well: what the lender holds may fall with a notice that they
+    // did not get.
     private static DaySpan? WithOwnerAndContractor(FactsAsOf facts, Reach reach, DaySpan? noticed)
     {
         if (facts.HiredByOwner || noticed is not { } told)
@@ -110,7 +125,8 @@ internal static class LendersRows
         var least = paper.Amount is { } claim
             ? LawText.Money(ServingHolders.AmountOfBond(facts, claim, given)) + " at least"
             : facts.Numbers.On(Number.BondOfNotice, given).Text + " of the claim";
-        return new($"What is the amount of the bond that came with the stop payment notice? It must be {least}.{NoticeKinds.StopPaymentGiven.At("bondAmount"):aside}",
+        return new($"What is the amount of the bond that came with the stop payment notice? It must "
+            + $"be {least}.{NoticeKinds.StopPaymentGiven.At("bondAmount"):aside}",
             Dollars: paper.Amount) { Corrects = paper };
     }
 
@@ -131,7 +147,8 @@ internal static class LendersRows
             }
         }
 
-        return facts.Job.In(PartyCapacity.ConstructionLender).Any(l => Recipients.MayNotBeKnown(facts, l)) ? Standing.InDoubt : Standing.Lost;
+        return facts.Job.In(PartyCapacity.ConstructionLender).Any(l => Recipients.MayNotBeKnown(facts, l))
+            ? Standing.InDoubt : Standing.Lost;
     }
 
     [Rule("Civ. Code § 8508(a)")]
@@ -139,20 +156,32 @@ internal static class LendersRows
     {
         if (Recipients.IsNotYetKnown(facts, lender) && lender.KnownSince is { } since)
         {
-            return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}, which nothing named on the first day of the work. That excuses the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75); whether it excuses the notice before a stop payment notice is not settled. Give it preliminary notice first, by {TimeLimit.LastDay(since, LaterLender.TargetDays)}, {LaterLender.TargetDays} days after it became known: each day later reaches less work.", [.. notice.Why]);
+            return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}, which nothing named on the first day of "
+                + $"the work. That excuses the lien (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75); whether it excuses the notice "
+                + $"before a stop payment notice is not settled. Give it preliminary notice first, "
+                + $"by {TimeLimit.LastDay(since, LaterLender.TargetDays)}, {LaterLender.TargetDays} days after it became known: each day "
+                + $"later reaches less work.", [.. notice.Why]);
         }
 
-        return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}; without it a stop payment notice to it fails (Romak Iron Works v. Prudential (1980) 104 Cal.App.3d 767; Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831). Give that first.", [.. notice.Why]);
+        return Reason.Of("Civ. Code § 8508(a)", $"No preliminary notice reached {lender.Name}; without it a stop payment notice to it "
+            + $"fails (Romak Iron Works v. Prudential (1980) 104 Cal.App.3d 767; Brewer Corp. v. Point Center Financial (2014) 223 "
+            + $"Cal.App.4th 831). Give that first.", [.. notice.Why]);
     }
 
-    /// <summary>The lender may choose not to withhold from anyone but a direct contractor, where a payment bond was recorded before it got any stop payment notice.</summary>
+    /// <summary>
+    /// The lender may choose not to withhold from anyone but a direct contractor, where a payment bond was recorded before it got any stop
+    /// payment notice.
+    /// </summary>
     [Rule("Civ. Code § 8536(b)")]
     private static Reason? MayChoose(FactsAsOf facts) =>
         facts.Job.Work.PaymentBond is { Recorded: not null } && facts.Job.Claimant.Role != ClaimantRole.DirectContractor
-            ? Reason.Of("Civ. Code § 8536(b)", $"A payment bond is recorded: the lender may choose not to withhold even for a bonded notice, if the bond was recorded before it got any stop payment notice.")
+            ? Reason.Of("Civ. Code § 8536(b)", $"A payment bond is recorded: the lender may choose not to withhold even for a bonded "
+                + $"notice, if the bond was recorded before it got any stop payment notice.")
             : null;
 
-    private static readonly Reason NetOnly = Reason.Of("Civ. Code § 8542", $"From a lender a contractor recovers only what is left after the stop payment notices of its own subcontractors and suppliers.");
+    private static readonly Reason NetOnly =
+        Reason.Of("Civ. Code § 8542", $"From a lender a contractor recovers only what is left after the stop payment notices of its own "
+            + $"subcontractors and suppliers.");
 
     [Rule("Civ. Code § 8506(b)")]
     [Rule("Civ. Code § 8538")]
@@ -162,8 +191,13 @@ internal static class LendersRows
     [Rule("Civ. Code § 8560")]
     private static Reason[] LenderWithholds(FactsAsOf facts) =>
     [
-        Reason.Of("Civ. Code § 8506(b)", $"Effective only if given to the manager or another responsible person at the office or branch that holds the fund."),
-        Reason.Of("Civ. Code § 8532", $"With a bond of {facts.Numbers.On(Number.BondOfNotice, facts.AsOf)} of the claim the lender must withhold; without one it may choose not to (Civ. Code § 8536). Ask in writing for notice of its choice, with a stamped envelope (Civ. Code § 8538)."),
-        Reason.Of("Civ. Code § 8540", $"Bonded notices are paid first; the rest is shared among the others, whatever their order. Only an action on a bonded notice brings attorney's fees (Civ. Code § 8558) and interest from the day of the notice (Civ. Code § 8560)."),
+        Reason.Of("Civ. Code § 8506(b)", $"Effective only if given to the manager or another responsible person at the office or branch "
+            + $"that holds the fund."),
+        Reason.Of("Civ. Code § 8532", $"With a bond of {facts.Numbers.On(Number.BondOfNotice, facts.AsOf)} of the claim the lender must "
+            + $"withhold; without one it may choose not to (Civ. Code § 8536). Ask in writing for notice of its choice, with a stamped "
+            + $"envelope (Civ. Code § 8538)."),
+        Reason.Of("Civ. Code § 8540", $"Bonded notices are paid first; the rest is shared among the others, whatever their order. Only an "
+            + $"action on a bonded notice brings attorney's fees (Civ. Code § 8558) and interest from the day of the notice (Civ. Code § "
+            + $"8560)."),
     ];
 }

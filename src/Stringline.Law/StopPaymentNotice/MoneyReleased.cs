@@ -7,8 +7,8 @@ namespace Stringline.Law.StopPaymentNotice;
 internal static class MoneyReleased
 {
     /// <summary>
-    /// The amount less what the entity releases at once, without further notice, because no counteraffidavit with its proof was served in time.
-    /// What was claimed too much goes first. The bond and the debt are not touched (Civ. Code § 9414).
+    /// The amount less what the entity releases at once, without further notice, because no counteraffidavit with its proof was served in
+    /// time. What was claimed too much goes first. The bond and the debt are not touched (Civ. Code § 9414).
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="amount">What the notices hold.</param>
@@ -37,9 +37,11 @@ internal static class MoneyReleased
             return amount;
         var why = new List<Reason>(outcome.Why);
         if (left < held)
-            why.Add(Reason.Of("Civ. Code § 9406(b)", $"No counteraffidavit with its proof was served in time: {held - left} of it goes out, and {left} is left. The claim on the payment bond and the debt live on (Civ. Code § 9414)."));
+            why.Add(Reason.Of("Civ. Code § 9406(b)", $"No counteraffidavit with its proof was served in time: {held - left} of it goes "
+                + $"out, and {left} is left. The claim on the payment bond and the debt live on (Civ. Code § 9414)."));
         if (inDoubt)
-            why.Add(Reason.Of("Civ. Code § 9406(b)", $"Whether a counteraffidavit with its proof was served in time is open; without it the money demanded goes out at once."));
+            why.Add(Reason.Of("Civ. Code § 9406(b)", $"Whether a counteraffidavit with its proof was served in time is open; without it "
+                + $"the money demanded goes out at once."));
         return amount with
         {
             Outcome = outcome.Limited(left == 0 ? Standing.Lost : inDoubt ? Standing.InDoubt : outcome.Standing, why),

@@ -27,7 +27,8 @@ internal static class NothingDue
         }
 
         return Reason.Of(facts.Job.Work.Kind == WorkKind.Public ? "Civ. Code § 9352(c)" : "Civ. Code § 8502(c)",
-            $"All furnished so far was paid or credited, and the notice claims only what is due for it. The next unpaid delivery opens it again.");
+            $"All furnished so far was paid or credited, and the notice claims only what is due for it. The next unpaid delivery opens it "
+                + $"again.");
     }
 
     /// <summary>Whether it ends what stands so under an id.</summary>

@@ -40,21 +40,26 @@ public static class PrivateStopPayment
     }
 
     /// <summary>
-    /// It is given by one with a lien right under Chapter 4; a design professional whose work never commenced has the right of Chapter 3 only.
+    /// It is given by one with a lien right under Chapter 4; a design professional whose work never commenced has the right of Chapter 3
+    /// only.
     /// </summary>
     [Rule("Civ. Code § 8520(a)")]
     [Rule("Civ. Code § 8530")]
     private static Finding? NothingCommenced(FactsAsOf facts)
     {
-        if (facts.Job.Claimant.Role != ClaimantRole.DesignProfessional || facts.Job.Work.Commenced is not null || facts.All<WorkWillNotCommence>() is not { Count: > 0 } known)
+        if (facts.Job.Claimant.Role != ClaimantRole.DesignProfessional || facts.Job.Work.Commenced is not null
+            || facts.All<WorkWillNotCommence>() is not { Count: > 0 } known)
             return null;
         return Row(StopPaymentLaw.ToGiveId, StopPaymentLaw.ToGiveTitle, Standing.Lost,
-            () => [Reason.Of("Civ. Code § 8520(a)", $"A stop payment notice is given by one with a lien right under Chapter 4 (also Civ. Code § 8530). While nothing has commenced at the site a design professional has the lien of Civ. Code § 8302 only, and no stop payment notice; should the work commence, it has.", known)]);
+            () => [Reason.Of("Civ. Code § 8520(a)", $"A stop payment notice is given by one with a lien right under Chapter 4 (also Civ. "
+                + $"Code § 8530). While nothing has commenced at the site a design professional has the lien of Civ. Code § 8302 only, and "
+                + $"no stop payment notice; should the work commence, it has.", known)]);
     }
 
     /// <summary>It is given before the claimant's own time to record a claim of lien ends; it may be given before work ceases.</summary>
     [Rule("Civ. Code § 8508(b)")]
-    private static Outcome LastDayToGive(FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time, OpenDays calendar)
+    private static Outcome LastDayToGive(FactsAsOf facts, HolderRow owner, IReadOnlyList<HolderRow> lenders, TimeOfGiving time,
+        OpenDays calendar)
     {
         var best = owner.ToGive;
         foreach (var lender in lenders)
@@ -86,9 +91,14 @@ public static class PrivateStopPayment
         _ => throw new InvalidOperationException($"No such standing: {standing}."),
     };
 
-    private static readonly Reason WithTheLien = Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same readings{new FindingId("claim-of-lien.last-day"):see}; it need not wait until work has ceased.");
+    private static readonly Reason WithTheLien =
+        Reason.Of(SameTime, $"A stop payment notice is given before the claimant's time to record a claim of lien ends, on the same "
+            + $"readings{new FindingId("claim-of-lien.last-day"):see}; it need not wait until work has ceased.");
 
-    /// <summary>The finding of the row in which giving it to a party stands, such as <c>stop-payment-notice.owner</c>; null for one who holds nothing.</summary>
+    /// <summary>
+    /// The finding of the row in which giving it to a party stands, such as <c>stop-payment-notice.owner</c>; null for one who holds
+    /// nothing.
+    /// </summary>
     public static string? RowOf(JobFile job, Party party)
     {
         if (OwnersRow.ReachesOwner(party.Capacity))

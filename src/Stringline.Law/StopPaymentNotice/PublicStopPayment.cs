@@ -25,7 +25,8 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
     /// <param name="askTime">What would settle that time.</param>
     /// <param name="calendar">The calendar.</param>
     public static PublicStopPayment Of(
-        FactsAsOf facts, Reach reach, Outcome notice, Amounts amounts, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime,
+        FactsAsOf facts, Reach reach, Outcome notice, Amounts amounts, TimeOfGiving time, IReadOnlyList<Reason> whyTime,
+            IReadOnlyList<Question> askTime,
         OpenDays calendar)
     {
         var entity = Entity(facts, reach);
@@ -45,7 +46,8 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
     /// <param name="owners">What the entity recorded.</param>
     /// <param name="calendar">The calendar.</param>
     public IEnumerable<Finding> Findings(
-        FactsAsOf facts, AmountHeld left, TimeOfGiving time, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+        FactsAsOf facts, AmountHeld left, TimeOfGiving time, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners,
+            OpenDays calendar)
     {
         yield return ToGive.Finding(StopPaymentLaw.ToGiveId, StopPaymentLaw.ToGiveTitle);
         yield return left.Finding;
@@ -55,10 +57,14 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
             yield return tells;
     }
 
-    /// <summary>It is given to the public entity: to its disbursing officer or the body that awarded the contract, or to the director of a State department.</summary>
+    /// <summary>
+    /// It is given to the public entity: to its disbursing officer or the body that awarded the contract, or to the director of a State
+    /// department.
+    /// </summary>
     [Rule("Civ. Code § 9354")]
     [Rule("Civ. Code § 9500")]
-    private static Holder Entity(FactsAsOf facts, Reach reach) => new("stop-payment-notice.last-day", "public entity", facts.Job.In(PartyCapacity.PublicEntity))
+    private static Holder Entity(FactsAsOf facts, Reach reach) =>
+        new("stop-payment-notice.last-day", "public entity", facts.Job.In(PartyCapacity.PublicEntity))
     {
         NoticeIsDue = reach.Kind != ReachKind.NoneDue,
         Noticed = reach.Given,
@@ -67,7 +73,8 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
 
     [Rule("Civ. Code § 9300(c)")]
     private static Outcome LastDayToGive(
-        FactsAsOf facts, Reach reach, Outcome notice, HolderServed served, TimeOfGiving time, IReadOnlyList<Reason> whyTime, IReadOnlyList<Question> askTime, OpenDays calendar)
+        FactsAsOf facts, Reach reach, Outcome notice, HolderServed served, TimeOfGiving time, IReadOnlyList<Reason> whyTime,
+            IReadOnlyList<Question> askTime, OpenDays calendar)
     {
         var standing = notice.Standing == Standing.Lost ? Standing.Lost : served.Standing;
         if (notice.Standing == Standing.InDoubt && standing is Standing.Kept or Standing.Open)
@@ -83,9 +90,11 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
             if (PaidTen(served, time) is null)
                 why.Add(Fee(facts));
             if (notice.Standing == Standing.Lost)
-                why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition, and no work lies within its reach.", [.. notice.Why]));
+                why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition, and no work lies within its reach.",
+                    [.. notice.Why]));
             else if (reach.Kind == ReachKind.NotGiven && standing is Standing.Open or Standing.InDoubt)
-                why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition: give it first. Both may go on one day, the preliminary notice before the other."));
+                why.Add(Reason.Of("Civ. Code § 9300(c)", $"Preliminary notice is a condition: give it first. Both may go on one day, the "
+                    + $"preliminary notice before the other."));
             return why;
         }
 
@@ -98,10 +107,15 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
                 if (service.Counts == Verdict.No)
                     continue;
                 questions.Add(IsState(facts)
-                    ? new Question($"Was the stop payment notice given to the director of the department that awarded the contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper }
-                    : new Question($"Was the stop payment notice given to the entity's disbursing office or to the body that awarded the contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper });
+                    ? new Question($"Was the stop payment notice given to the director of the department that awarded the "
+                        + $"contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper }
+                    : new Question($"Was the stop payment notice given to the entity's disbursing office or to the body that awarded the "
+                        + $"contract?{NoticeKinds.StopPaymentGiven.At("to"):aside}") { Corrects = service.Paper });
                 if (service.Paper.TenDollars is null)
-                    questions.Add(new Question($"Were {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf).Spelled} paid with the stop payment notice? Then the entity must tell of the time to sue.{NoticeKinds.StopPaymentGiven.At("tenDollars"):aside}") { Corrects = service.Paper });
+                    questions.Add(
+                        new Question($"Were {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf).Spelled} paid with the stop payment notice? "
+                            + $"Then the entity must tell of the time to "
+                            + $"sue.{NoticeKinds.StopPaymentGiven.At("tenDollars"):aside}") { Corrects = service.Paper });
             }
 
             return questions;
@@ -113,11 +127,15 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
 
     [Rule("Civ. Code § 9354")]
     private static Reason ToWhom(FactsAsOf facts) => IsState(facts)
-        ? Reason.Of("Civ. Code § 9354", $"On a contract of the State it is given to the director of the department that awarded the contract.")
-        : Reason.Of("Civ. Code § 9354", $"It is given to the office of the controller, auditor or other public disbursing officer who pays the contract, or to the body that awarded it; to nobody else.");
+        ? Reason.Of("Civ. Code § 9354", $"On a contract of the State it is given to the director of the department that awarded the "
+            + $"contract.")
+        : Reason.Of("Civ. Code § 9354", $"It is given to the office of the controller, auditor or other public disbursing officer who pays "
+            + $"the contract, or to the body that awarded it; to nobody else.");
 
     [Rule("Civ. Code § 9362")]
-    private static Reason Fee(FactsAsOf facts) => Reason.Of("Civ. Code § 9362", $"Pay the entity {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf)} with the notice, so that it tells you of the time to sue.");
+    private static Reason Fee(FactsAsOf facts) =>
+        Reason.Of("Civ. Code § 9362", $"Pay the entity {facts.Numbers.On(Number.FeeToBeTold, facts.AsOf)} with the notice, so that it "
+            + $"tells you of the time to sue.");
 
     // The first notice that counts and with which ten dollars were paid.
     private static StopPaymentGiven? PaidTen(HolderServed served, TimeOfGiving time)
@@ -134,7 +152,8 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
     /// <summary>The entity's own last day to tell one who paid ten dollars of the time to sue. Its silence proves nothing.</summary>
     [Rule("Civ. Code § 9362")]
     private static Finding? EntityTells(
-        FactsAsOf facts, HolderServed served, TimeOfGiving time, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners, OpenDays calendar)
+        FactsAsOf facts, HolderServed served, TimeOfGiving time, CompletionReadings completion, IReadOnlyList<OwnersNotice> owners,
+            OpenDays calendar)
     {
         if (PaidTen(served, time) is not { } paid)
             return null;
@@ -159,7 +178,10 @@ internal sealed record PublicStopPayment(HolderServed Served, Outcome ToGive, Am
             Standing = facts.AsOf <= sorted[^1].Day ? Standing.Open : Standing.Done,
             Readings = sorted,
             Band = Deadline.BandOver(sorted),
-            Explain = () => [Reason.Of("Civ. Code § 9362", $"{LawText.Capital(dollars.Spelled)} were paid with the notice, so the entity tells the claimant of the time to sue not later than {toTell} after completion and after a notice of completion or cessation is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
+            Explain = () =>
+                [Reason.Of("Civ. Code § 9362", $"{LawText.Capital(dollars.Spelled)} were paid with the notice, so the entity tells the "
+                    + $"claimant of the time to sue not later than {toTell} after completion and after a notice of completion or cessation "
+                    + $"is recorded: by {sorted[^1].Day}. That it says nothing proves nothing: the time runs all the same.", [paid])],
         };
 
         Reading After(LocalDate day, Sentence what)

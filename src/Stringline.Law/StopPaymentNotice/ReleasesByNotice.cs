@@ -5,8 +5,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>
-/// The releases and reductions of a file, put in order once, so that none is looked for by going through all. One that names no notice is of the
-/// only one given by then; of several it may be any.
+/// The releases and reductions of a file, put in order once, so that none is looked for by going through all. One that names no notice is
+/// of the only one given by then; of several it may be any.
 /// </summary>
 internal sealed class ReleasesByNotice
 {

@@ -86,8 +86,8 @@ internal static class ServingHolders
     }
 
     /// <summary>
-    /// The section names the owner and its architect. An agent stands for the owner in what is within its authority, the association of a common
-    /// interest development in any case for the common area.
+    /// The section names the owner and its architect. An agent stands for the owner in what is within its authority, the association of a
+    /// common interest development in any case for the common area.
     /// </summary>
     [Rule("Civ. Code § 8506(a)")]
     [Rule("Civ. Code § 8066")]
@@ -96,7 +96,8 @@ internal static class ServingHolders
     {
         foreach (var party in holder.Through)
         {
-            var isAgent = party.Capacity == PartyCapacity.OwnersAgent || (party.Capacity == PartyCapacity.Association && facts.Job.Work.CommonInterest != true);
+            var isAgent = party.Capacity == PartyCapacity.OwnersAgent
+                || (party.Capacity == PartyCapacity.Association && facts.Job.Work.CommonInterest != true);
             if (!isAgent && paper.To.Contains(party.Id))
                 return false;
         }
@@ -104,12 +105,17 @@ internal static class ServingHolders
         return true;
     }
 
-    /// <summary>A design professional has no lien right under Chapter 4, and so no stop payment notice, before the work commences.</summary>
+    /// <summary>
+    /// A design professional has no lien right under Chapter 4, and so no stop payment notice, before the work commences.
+    /// </summary>
     [Rule("Civ. Code § 8520(a)", Sure = Sure.OurReading)]
     private static bool IsBeforeCommencement(FactsAsOf facts, DaySpan given) => facts.Job.Work.Kind == WorkKind.Private
         && facts.Job.Claimant.Role == ClaimantRole.DesignProfessional && given.Earliest < facts.Job.Work.Commenced;
 
-    /// <summary>Left and mailed, it is good toward a natural person only after tries to deliver it by hand; it is enough that it is good toward one of those it went to.</summary>
+    /// <summary>
+    /// Left and mailed, it is good toward a natural person only after tries to deliver it by hand; it is enough that it is good toward one
+    /// of those it went to.
+    /// </summary>
     [Rule("Civ. Code § 8106", Sure = Sure.OurReading)]
     private static Verdict Tried(FactsAsOf facts, Holder holder, StopPaymentGiven paper)
     {
@@ -146,7 +152,8 @@ internal static class ServingHolders
     }
 
     private static Flaw WithoutNoticeBefore(Holder holder) =>
-        holder.MayBeNoticed ? Flaw.OrderInDoubt : holder.OnlyOthersAreDue ? Flaw.OthersUntold : holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
+        holder.MayBeNoticed
+        ? Flaw.OrderInDoubt : holder.OnlyOthersAreDue ? Flaw.OthersUntold : holder.MayBeExcused ? Flaw.MaybeExcused : Flaw.NoNoticeBefore;
 
     /// <summary>
     /// 125 percent of what the notice states; and where the lender objected to the sureties in time, another bond within ten days.
@@ -173,7 +180,8 @@ internal static class ServingHolders
         ReleaseBond.AmountFor(claim, facts.Numbers.On(Number.BondOfNotice, given));
 
     /// <summary>Whether an objection came from that lender.</summary>
-    public static bool Concerns(BondObjected objected, Holder holder) => objected.By is null || holder.Through.Any(p => p.Id == objected.By);
+    public static bool Concerns(BondObjected objected, Holder holder) =>
+        objected.By is null || holder.Through.Any(p => p.Id == objected.By);
 
     /// <summary>The last day to bring another bond; null where the objection came too late, or before the notice.</summary>
     [Rule("Civ. Code § 8534")]

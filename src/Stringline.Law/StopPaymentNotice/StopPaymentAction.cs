@@ -42,7 +42,10 @@ internal sealed record StopPaymentAction(
         return new StopPaymentAction(windows, last, stay, actions.First(windows));
     }
 
-    /// <summary>The findings <c>stop-payment-notice.action-first-day</c>, <c>.action-last-day</c>, <c>.tell-of-action</c> and <c>.prosecution-last-day</c>.</summary>
+    /// <summary>
+    /// The findings <c>stop-payment-notice.action-first-day</c>, <c>.action-last-day</c>, <c>.tell-of-action</c> and
+    /// <c>.prosecution-last-day</c>.
+    /// </summary>
     public IEnumerable<Finding> Findings(FactsAsOf facts, StopPaymentLaw law, OpenDays calendar)
     {
         for (var i = 0; i < Windows.Count; i++)
@@ -90,7 +93,8 @@ internal sealed record StopPaymentAction(
             undated |= onUnknownDay && !dated;
         }
 
-        windows.Sort(static (a, b) => a.On.Latest != b.On.Latest ? a.On.Latest.CompareTo(b.On.Latest) : a.On.Earliest.CompareTo(b.On.Earliest));
+        windows.Sort(static (a, b) => a.On.Latest != b.On.Latest
+            ? a.On.Latest.CompareTo(b.On.Latest) : a.On.Earliest.CompareTo(b.On.Earliest));
         return windows;
     }
 
@@ -101,22 +105,29 @@ internal sealed record StopPaymentAction(
         var first = window.First;
         List<Reading> readings = first.IsExact
             ? [new Reading($"after {window.Wait.Spelled} from giving the notice", first.Earliest)]
-            : [new Reading($"notice given on its earliest day", first.Earliest), new Reading($"notice given on its latest day", first.Latest)];
+            : [new Reading($"notice given on its earliest day", first.Earliest),
+                new Reading($"notice given on its latest day", first.Latest)];
         return new Finding
         {
-            Id = place == 0 ? "stop-payment-notice.action-first-day" : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.action-first-day.{place + 1}"),
-            Title = of == 1 ? "Action on the stop payment notice: first day" : $"Action on the stop payment notice to the {window.Words}: first day",
+            Id = place == 0
+                ? "stop-payment-notice.action-first-day"
+                : string.Create(CultureInfo.InvariantCulture, $"stop-payment-notice.action-first-day.{place + 1}"),
+            Title = of == 1
+                ? "Action on the stop payment notice: first day" : $"Action on the stop payment notice to the {window.Words}: first day",
             Standing = facts.AsOf >= first.Latest ? Standing.Open : facts.AsOf >= first.Earliest ? Standing.InDoubt : Standing.NotYet,
             Readings = readings,
             Band = Deadline.BandOver(readings),
-            Explain = () => [Reason.Of(law.First, $"No action before {window.Wait.Spelled} from giving the notice have passed; given to the {window.Words} {window.On}, so from {first.Latest}.", [window.Paper])],
+            Explain = () =>
+                [Reason.Of(law.First, $"No action before {window.Wait.Spelled} from giving the notice have passed; given to "
+                    + $"the {window.Words} {window.On}, so from {first.Latest}.", [window.Paper])],
         };
     }
 
     [Rule("Civ. Code § 8550(b)")]
     [Rule("Civ. Code § 9502(b)")]
     private static Outcome LastDayToSue(
-        FactsAsOf facts, Outcome toGive, TimeOfGiving time, List<Window> windows, bool given, bool undated, ActionsOnNotice actions, StopPaymentLaw law, OpenDays calendar,
+        FactsAsOf facts, Outcome toGive, TimeOfGiving time, List<Window> windows, bool given, bool undated, ActionsOnNotice actions,
+            StopPaymentLaw law, OpenDays calendar,
         out StayedSuit? stay)
     {
         var readings = new List<Reading>(time.Readings.Count);
@@ -134,7 +145,8 @@ internal sealed record StopPaymentAction(
         return new Outcome(
             Deadline.Of(standing, readings, calendar, endKnown: time.EndKnown && stayed is not { HasNoEnd: true }),
             new Words(
-                () => [.. HoldersInStay.Why(facts, stayed, standing, windows), .. WhyLastDayToSue(facts, toGive, time, windows, given, actions, law)],
+                () => [.. HoldersInStay.Why(facts, stayed, standing, windows),
+                    .. WhyLastDayToSue(facts, toGive, time, windows, given, actions, law)],
                 () => given ? [.. actions.Questions(), .. HoldersInStay.Questions(stayed, standing, law)] : []));
     }
 
@@ -145,16 +157,22 @@ internal sealed record StopPaymentAction(
     {
         var why = new List<Reason>();
         if (!given && toGive.Standing == Standing.Lost)
-            why.Add(Reason.Of(law.Last, $"No stop payment notice that counts was given in its time, so there is none to sue on.", [.. toGive.Why]));
+            why.Add(Reason.Of(law.Last, $"No stop payment notice that counts was given in its time, so there is none to sue on.",
+                [.. toGive.Why]));
         foreach (var reading in time.Readings)
-            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Words}» the time to give a stop payment notice ends {reading.Day}; the action must be brought within {facts.Numbers.On(law.ToSue, reading.Day)} after that end, not after the giving, and the end is not rolled: {facts.Numbers.LastDay(law.ToSue, reading.Day)}."));
+            why.Add(Reason.Of(law.Last, $"On the reading «{reading.Words}» the time to give a stop payment notice "
+                + $"ends {reading.Day}; the action must be brought within {facts.Numbers.On(law.ToSue, reading.Day)} after that end, not "
+                + $"after the giving, and the end is not rolled: {facts.Numbers.LastDay(law.ToSue, reading.Day)}."));
         why.Add(ReferenceEquals(law, StopPaymentLaw.Public) ? EntityAndContractor : EffectEnds);
         why.AddRange(actions.Why(windows));
         return why;
     }
 
-    private static readonly Reason EffectEnds = Reason.Of("Civ. Code § 8550(d)", $"Without an action in that time the notice ceases to be effective, and the money is released.");
+    private static readonly Reason EffectEnds =
+        Reason.Of("Civ. Code § 8550(d)", $"Without an action in that time the notice ceases to be effective, and the money is released.");
 
     [Rule("Civ. Code § 9500")]
-    private static Reason EntityAndContractor { get; } = Reason.Of("Civ. Code § 9502(d)", $"Without an action in that time, against the public entity and the direct contractor, the notice ceases to be effective, and the money is released. No claim need be filed with the entity before (Civ. Code § 9500(b)).");
+    private static Reason EntityAndContractor { get; } =
+    Reason.Of("Civ. Code § 9502(d)", $"Without an action in that time, against the public entity and the direct contractor, the notice "
+        + $"ceases to be effective, and the money is released. No claim need be filed with the entity before (Civ. Code § 9500(b)).");
 }

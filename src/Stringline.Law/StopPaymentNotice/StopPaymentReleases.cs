@@ -3,7 +3,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.StopPaymentNotice;
 
-/// <summary>The claimant's own release or reduction of a stop payment notice (Civ. Code § 8128). It bars no later notice that is timely.</summary>
+/// <summary>
+/// The claimant's own release or reduction of a stop payment notice (Civ. Code § 8128). It bars no later notice that is timely.
+/// </summary>
 public static class StopPaymentReleases
 {
     /// <summary>Whether a notice was released whole.</summary>

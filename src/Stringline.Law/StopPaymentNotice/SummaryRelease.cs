@@ -21,7 +21,8 @@ internal static class SummaryRelease
             return [];
         var answers = new List<ReleaseAnswer>(affidavits.Count);
         foreach (var affidavit in affidavits)
-            answers.Add(DaySpan.Of(affidavit.On) is { } on ? AnswerLastDay(facts, affidavit, on, calendar) : OnADayUnknown(facts, affidavit, calendar));
+            answers.Add(DaySpan.Of(affidavit.On) is { } on
+                ? AnswerLastDay(facts, affidavit, on, calendar) : OnADayUnknown(facts, affidavit, calendar));
         return answers;
     }
 
@@ -43,8 +44,9 @@ internal static class SummaryRelease
     }
 
     /// <summary>
-    /// The day stated, itself the last, and never rolled. Where none is stated, or it lies less than ten days after service on the claimant, the
-    /// tenth day or the stated one, whichever is earlier; where it lies more than twenty days after it, the twentieth is planned on.
+    /// The day stated, itself the last, and never rolled. Where none is stated, or it lies less than ten days after service on the
+    /// claimant, the tenth day or the stated one, whichever is earlier; where it lies more than twenty days after it, the twentieth is
+    /// planned on.
     /// </summary>
     [Rule("Civ. Code § 9404")]
     [Rule("Civ. Code § 9406(b)")]
@@ -52,7 +54,8 @@ internal static class SummaryRelease
     {
         var served = ServedPapers.CompleteOn(facts, on, affidavit.Manner);
         var readings = new List<Reading>();
-        var (least, most) = (facts.Numbers.On(Number.LeastToAnswer, served.Earliest), facts.Numbers.On(Number.MostToAnswer, served.Earliest));
+        var (least, most) =
+            (facts.Numbers.On(Number.LeastToAnswer, served.Earliest), facts.Numbers.On(Number.MostToAnswer, served.Earliest));
         var (first, last) = (least.LastDay(served.Earliest), most.LastDay(served.Earliest));
         var surelyAllowed = facts.Numbers.LastDay(Number.LeastToAnswer, served.Latest);
         var asAsked = false;
@@ -87,40 +90,58 @@ internal static class SummaryRelease
 
     private static string Id(int number) => number == 1 ? "summary-release.answer-last-day" : $"summary-release.answer-last-day.{number}";
 
-    /// <summary>Served on a day that nobody knows: the day stated is planned on, and where none is the days may be over at any time. Nothing of it is sure.</summary>
+    /// <summary>
+    /// Served on a day that nobody knows: the day stated is planned on, and where none is the days may be over at any time. Nothing of it
+    /// is sure.
+    /// </summary>
     [Rule("Civ. Code § 9404", Sure = Sure.OurReading)]
     private static ReleaseAnswer OnADayUnknown(FactsAsOf facts, ReleaseAffidavitServed affidavit, OpenDays calendar)
     {
-        Reading[] readings = [affidavit.AnswerBy is { } stated ? new Reading($"the day that the entity's notice states", stated) : new Reading($"at once: nobody knows when the days began", facts.AsOf)];
+        Reading[] readings = [affidavit.AnswerBy is { } stated
+            ? new Reading($"the day that the entity's notice states", stated)
+            : new Reading($"at once: nobody knows when the days began", facts.AsOf)];
         var (least, most) = (facts.Numbers.On(Number.LeastToAnswer, facts.AsOf), facts.Numbers.On(Number.MostToAnswer, facts.AsOf));
         var answer = CounterPapers.Of(facts, LocalDate.MinIsoValue, affidavit.AnswerBy ?? LocalDate.MaxIsoValue);
         return new ReleaseAnswer(affidavit, new Outcome(Deadline.Of(Standing.InDoubt, readings, calendar), new Words(
             () =>
             [
-                Reason.Of(Notice, $"The public entity served the direct contractor's affidavit on a day that the file does not give. It releases the money unless a counteraffidavit is served on it on or before the day stated, {least.Count} to {most} after that service: serve it at once.", [affidavit]),
+                Reason.Of(Notice, $"The public entity served the direct contractor's affidavit on a day that the file does not give. It "
+                    + $"releases the money unless a counteraffidavit is served on it on or before the day "
+                    + $"stated, {least.Count} to {most} after that service: serve it at once.", [affidavit]),
                 .. answer.Why,
             ],
-            () => [new Question($"On which day was the affidavit served on the claimant?{PublicKinds.ReleaseAffidavitServed.At("on"):aside}", Days: most.Count) { Corrects = affidavit }, .. Questions(facts, affidavit, answer)])), answer);
+            () => [new Question($"On which day was the affidavit served on the "
+                + $"claimant?{PublicKinds.ReleaseAffidavitServed.At("on"):aside}", Days: most.Count) { Corrects = affidavit },
+                .. Questions(facts, affidavit, answer)])), answer);
     }
 
     private static bool IsPastAll(DaySpan? day, List<Reading> readings) => day is not { } known || known.Earliest > Latest(readings);
 
     private static LocalDate Latest(List<Reading> readings) => readings.Max(static r => r.Day);
 
-    private static List<Reason> Why(FactsAsOf facts, ReleaseAffidavitServed affidavit, DaySpan served, CounterPapers answer, bool asAsked, Standing standing)
+    private static List<Reason> Why(FactsAsOf facts, ReleaseAffidavitServed affidavit, DaySpan served, CounterPapers answer, bool asAsked,
+        Standing standing)
     {
         var why = new List<Reason>
         {
-            Reason.Of(Notice, $"The public entity served the direct contractor's affidavit {served}: it releases the money unless a counteraffidavit is served on it on or before the day stated{(affidavit.Ground is { } ground ? $" (the ground is that {InWords(ground)})" : "")}.", [affidavit]),
-            Reason.Of("Civ. Code § 9406(a)", $"Serve on the entity the counteraffidavit, with the details of the claim and the specific basis on which each ground is rebutted, TOGETHER with proof of service of a copy on the direct contractor; both by hand, or registered, certified or express mail, or an overnight carrier, complete on delivery or deposit."),
-            Reason.Of("Civ. Code § 9406(b)", $"Without it the money goes out at once and without further notice, and the entity is not liable. That ends the hold on the money only: the claim on the payment bond and the debt live on (Civ. Code § 9414)."),
+            Reason.Of(Notice, $"The public entity served the direct contractor's affidavit {served}: it releases the money unless a "
+                + $"counteraffidavit is served on it on or before the day "
+                + $"stated{(affidavit.Ground is { } ground ? $" (the ground is that {InWords(ground)})" : "")}.", [affidavit]),
+            Reason.Of("Civ. Code § 9406(a)", $"Serve on the entity the counteraffidavit, with the details of the claim and the specific "
+                + $"basis on which each ground is rebutted, TOGETHER with proof of service of a copy on the direct contractor; both by "
+                + $"hand, or registered, certified or express mail, or an overnight carrier, complete on delivery or deposit."),
+            Reason.Of("Civ. Code § 9406(b)", $"Without it the money goes out at once and without further notice, and the entity is not "
+                + $"liable. That ends the hold on the money only: the claim on the payment bond and the debt live on (Civ. Code § 9414)."),
         };
         var (least, most) = (facts.Numbers.On(Number.LeastToAnswer, served.Earliest), facts.Numbers.On(Number.MostToAnswer, served.Latest));
         if (!asAsked)
-            why.Add(Reason.Of(Notice, $"The time stated shall be not less than {least.Count} and not more than {most} after service on the claimant, {least.LastDay(served.Earliest)} to {most.LastDay(served.Latest)}: this notice is not as the section asks. Keep to the earlier day all the same."));
+            why.Add(Reason.Of(Notice, $"The time stated shall be not less than {least.Count} and not more than {most} after service on the "
+                + $"claimant, {least.LastDay(served.Earliest)} to {most.LastDay(served.Latest)}: this notice is not as the section asks. "
+                + $"Keep to the earlier day all the same."));
         why.AddRange(answer.Why);
         if (standing == Standing.Lost)
-            why.Add(Reason.Of("Civ. Code § 9406(b)", $"Lost for the money withheld, unless the papers and the proof of service went by then and are not entered. The claim on the payment bond is alive."));
+            why.Add(Reason.Of("Civ. Code § 9406(b)", $"Lost for the money withheld, unless the papers and the proof of service went by "
+                + $"then and are not entered. The claim on the payment bond is alive."));
         return why;
     }
 
@@ -138,9 +159,15 @@ internal static class SummaryRelease
     {
         List<Question> questions = [.. answer.Questions];
         if (affidavit.AnswerBy is null)
-            questions.Add(new Question($"Which day does the entity's notice state for the counteraffidavit?{PublicKinds.ReleaseAffidavitServed.At("answerBy"):aside}", Days: facts.Numbers.On(Number.MostToAnswer, facts.AsOf).Count - facts.Numbers.On(Number.LeastToAnswer, facts.AsOf).Count) { Corrects = affidavit });
+            questions.Add(
+                new Question($"Which day does the entity's notice state for the "
+                    + $"counteraffidavit?{PublicKinds.ReleaseAffidavitServed.At("answerBy"):aside}",
+                    Days: facts.Numbers.On(Number.MostToAnswer, facts.AsOf).Count
+                        - facts.Numbers.On(Number.LeastToAnswer, facts.AsOf).Count) { Corrects = affidavit });
         if (affidavit.Manner is null)
-            questions.Add(new Question($"How was the affidavit served on the claimant? The days run from when that was complete.{PublicKinds.ReleaseAffidavitServed.At("manner"):aside}") { Corrects = affidavit });
+            questions.Add(
+                new Question($"How was the affidavit served on the claimant? The days run from when that was "
+                    + $"complete.{PublicKinds.ReleaseAffidavitServed.At("manner"):aside}") { Corrects = affidavit });
         return questions;
     }
 }

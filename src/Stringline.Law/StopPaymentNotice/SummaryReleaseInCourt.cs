@@ -6,7 +6,10 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.StopPaymentNotice;
 
-/// <summary>What follows the papers of a summary release: the action for a declaration of rights, the hearing, and the order (Civ. Code §§ 9408-9414).</summary>
+/// <summary>
+/// What follows the papers of a summary release: the action for a declaration of rights, the hearing, and the order (Civ. Code §§
+/// 9408-9414).
+/// </summary>
 internal static class SummaryReleaseInCourt
 {
     /// <summary>The findings <c>summary-release.rights-action</c>, <c>.hearing-notice</c> and <c>.order</c>.</summary>
@@ -50,11 +53,18 @@ internal static class SummaryReleaseInCourt
             Id = "summary-release.rights-action",
             Title = "Action for a declaration of rights to the withheld money",
             Standing = filed.Count > 0 ? Standing.Done : Standing.Open,
-            Why = [Reason.Of("Civ. Code § 9408(a)", $"With the counteraffidavit and its proof served, the direct contractor or the claimant may bring an action for a declaration of rights, and then move for a determination; the motion is heard within {facts.Numbers.On(Number.HearMotion, facts.AsOf)}. The direct contractor bears the burden of proof (Civ. Code § 9410(b)). It is no action on the stop payment notice, whose own time runs on, unless it asks for that too.", [.. filed])],
+            Why = [Reason.Of("Civ. Code § 9408(a)", $"With the counteraffidavit and its proof served, the direct contractor or the "
+                + $"claimant may bring an action for a declaration of rights, and then move for a determination; the motion is heard "
+                + $"within {facts.Numbers.On(Number.HearMotion, facts.AsOf)}. The direct contractor bears the burden of proof (Civ. Code § "
+                + $"9410(b)). It is no action on the stop payment notice, whose own time runs on, unless it asks for that "
+                + $"too.", [.. filed])],
         };
     }
 
-    /// <summary>Notice of the hearing is given not less than five days before it; by mail it is complete only on the fifth day after deposit, in spite of Civ. Code § 8116.</summary>
+    /// <summary>
+    /// Notice of the hearing is given not less than five days before it; by mail it is complete only on the fifth day after deposit, in
+    /// spite of Civ. Code § 8116.
+    /// </summary>
     [Rule("Civ. Code § 9408(b)")]
     [Rule("Civ. Code § 9408(c)")]
     private static Finding HearingNotice(FactsAsOf facts, HearingNoticed noticed, DaySpan on)
@@ -77,16 +87,30 @@ internal static class SummaryReleaseInCourt
             Band = new Band(hearing, hearing),
             Why =
             [
-                Reason.Of("Civ. Code § 9408(b)", $"Not less than {ahead.Spelled}' notice of the hearing is given to the public entity and to the other party, by {last}; by mail it is complete on the {mail.Ordinal} day after deposit (Civ. Code § 9408(c)), so it is mailed by {mail.LookBack(last)}. Given {on}.", [noticed]),
-                .. isNotice ? (Reason[])[] : [Reason.Of("Civ. Code § 9408(c)", $"The notice was given in no manner of Civ. Code §§ 8106 and 8110: give it again.", [noticed])],
-                .. untold.Select(party => Reason.Of("Civ. Code § 9408(b)", $"No notice to {party.Name} is shown: it goes to the public entity and to the other party.", [noticed])),
+                Reason.Of("Civ. Code § 9408(b)", $"Not less than {ahead.Spelled}' notice of the hearing is given to the public entity and "
+                    + $"to the other party, by {last}; by mail it is complete on the {mail.Ordinal} day after deposit (Civ. Code § "
+                    + $"9408(c)), so it is mailed by {mail.LookBack(last)}. Given {on}.", [noticed]),
+                .. isNotice ? (Reason[])[]
+                    : [Reason.Of("Civ. Code § 9408(c)", $"The notice was given in no manner of Civ. Code §§ 8106 and 8110: give it again.",
+                        [noticed])],
+                .. untold.Select(party =>
+                    Reason.Of("Civ. Code § 9408(b)", $"No notice to {party.Name} is shown: it goes to the public entity and to the other "
+                        + $"party.", [noticed])),
             ],
             Questions =
             [
-                .. noticed.Manner is null && byHand && !byMail ? (Question[])[new Question($"How was notice of the hearing given? By hand it is in time, by mail it is not.{PublicKinds.HearingNoticed.At("manner"):aside}") { Corrects = noticed }] : [],
-                .. noticed.To.Count == 0 ? (Question[])[new Question($"To whom was notice of the hearing given? It goes to the public entity and to the other party.{PublicKinds.HearingNoticed.At("to"):aside}") { Corrects = noticed }] : [],
+                .. noticed.Manner is null && byHand && !byMail
+                    ? (Question[])[
+                        new Question($"How was notice of the hearing given? By hand it is in time, by mail it is "
+                            + $"not.{PublicKinds.HearingNoticed.At("manner"):aside}") { Corrects = noticed }] : [],
+                .. noticed.To.Count == 0
+                    ? (Question[])[
+                        new Question($"To whom was notice of the hearing given? It goes to the public entity and to the other "
+                            + $"party.{PublicKinds.HearingNoticed.At("to"):aside}") { Corrects = noticed }] : [],
                 .. noticed.By is null && untold.Any(static party => party.Capacity == PartyCapacity.DirectContractor)
-                    ? (Question[])[new Question($"Did the direct contractor itself move for the hearing and give the notice? Then the other party is the claimant.{PublicKinds.HearingNoticed.At("by"):aside}") { Corrects = noticed }] : [],
+                    ? (Question[])[
+                        new Question($"Did the direct contractor itself move for the hearing and give the notice? Then the other party is "
+                            + $"the claimant.{PublicKinds.HearingNoticed.At("by"):aside}") { Corrects = noticed }] : [],
             ],
         };
     }
@@ -100,7 +124,8 @@ internal static class SummaryReleaseInCourt
         var untold = new List<Party>();
         foreach (var party in facts.Job.Parties)
         {
-            if ((party.Capacity == PartyCapacity.PublicEntity || (party.Capacity == PartyCapacity.DirectContractor && noticed.By is null)) && !noticed.To.Contains(party.Id))
+            if ((party.Capacity == PartyCapacity.PublicEntity || (party.Capacity == PartyCapacity.DirectContractor && noticed.By is null))
+                && !noticed.To.Contains(party.Id))
                 untold.Add(party);
         }
 
@@ -119,9 +144,11 @@ internal static class SummaryReleaseInCourt
         Why =
         [
             order.Amount is { } freed
-                ? Reason.Of("Civ. Code § 9412(c)", $"The court set {freed} free {DaySpan.Of(order.On)}: the stop payment notice holds so much less.", [order])
+                ? Reason.Of("Civ. Code § 9412(c)", $"The court set {freed} free {DaySpan.Of(order.On)}: the stop payment notice holds so "
+                    + $"much less.", [order])
                 : Reason.Of("Civ. Code § 9412(c)", $"The release was denied {DaySpan.Of(order.On)}: the money stays withheld.", [order]),
-            Reason.Of("Civ. Code § 9414", $"The order settles nothing toward the claim on the payment bond, nor toward one who owes the debt."),
+            Reason.Of("Civ. Code § 9414", $"The order settles nothing toward the claim on the payment bond, nor toward one who owes the "
+                + $"debt."),
         ],
     };
 }

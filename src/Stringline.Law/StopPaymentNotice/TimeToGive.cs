@@ -6,7 +6,9 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.StopPaymentNotice;
 
-/// <summary>The time in which a stop payment notice may be given on public work (Civ. Code § 9356), on every reading the facts allow.</summary>
+/// <summary>
+/// The time in which a stop payment notice may be given on public work (Civ. Code § 9356), on every reading the facts allow.
+/// </summary>
 public sealed class TimeToGive
 {
     private const string Recorded = "Civ. Code § 9356(a)";
@@ -46,13 +48,15 @@ public sealed class TimeToGive
         {
             var days = facts.Numbers.On(Number.GiveNoticeAfterCompletion, reading.On.Earliest);
             why.Add(Reason.Of(NotRecorded,
-                $"On the reading «{reading.Words}», {days} after {reading.On.Earliest}: {days.LastDay(reading.On.Earliest)}.", reading.Why));
+                $"On the reading «{reading.Words}», {days} after {reading.On.Earliest}: {days.LastDay(reading.On.Earliest)}.",
+                    reading.Why));
             foreach (var completed in CandidateDays.Completions(reading, owners))
             {
                 var last = facts.Numbers.LastDay(Number.GiveNoticeAfterCompletion, completed);
                 if (last > ShortestIf(facts, reading, completed, owners))
                     continue;
-                var name = completed == reading.On.Earliest ? reading.Words : completed == reading.On.Latest ? $"{reading.Words}, at the latest" : reading.WordsOn(completed);
+                var name = completed == reading.On.Earliest
+                    ? reading.Words : completed == reading.On.Latest ? $"{reading.Words}, at the latest" : reading.WordsOn(completed);
                 readings.Add(Deadline.Own(name, last, calendar));
             }
         }
@@ -88,7 +92,9 @@ public sealed class TimeToGive
             if (!notice.IsForWholeWork)
             {
                 why.Add(OfOneContract(notice));
-                (ofOne ??= []).Add(new Question($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract only?{OwnerKinds.OwnerRecorded.At("contractOf"):aside}") { Corrects = notice.Entry });
+                (ofOne ??= [])
+                    .Add(new Question($"Does the {notice.Words} recorded {notice.Recorded} speak of the whole work, or of one contract "
+                        + $"only?{OwnerKinds.OwnerRecorded.At("contractOf"):aside}") { Corrects = notice.Entry });
             }
 
             if (notice.HasForm == Verdict.Yes && SurelyCounts(facts, notice, completion))
@@ -105,7 +111,8 @@ public sealed class TimeToGive
         // Where a recorded notice surely counts, it replaces the longer time; else both readings stand and the shorter is planned on.
         var sorted = Deadline.Sorted([.. readings.Where(r => r.Day <= shortest), .. fromRecording]);
         return new TimeToGive(sorted, completion.EndFirm || ceased, why,
-            unseen.Count + ceasedUnseen.Count == 0 ? ofOne ?? (IReadOnlyList<Question>)[] : [UnseenNotice.Ask([.. unseen, .. ceasedUnseen], sorted), .. ofOne ?? []]);
+            unseen.Count + ceasedUnseen.Count == 0
+                ? ofOne ?? (IReadOnlyList<Question>)[] : [UnseenNotice.Ask([.. unseen, .. ceasedUnseen], sorted), .. ofOne ?? []]);
     }
 
     // A notice that nobody has seen is looked for because it can make the time shorter.
@@ -120,15 +127,17 @@ public sealed class TimeToGive
     }
 
     /// <summary>
-    /// The public works title knows no notice for one of several direct contracts: it speaks of completion and acceptance of the work of improvement, and
-    /// of labor on it (Civ. Code §§ 9200, 9202, 9204). The entity may say that each contract is a work of its own: both readings stand.
+    /// The public works title knows no notice for one of several direct contracts: it speaks of completion and acceptance of the work of
+    /// improvement, and of labor on it (Civ. Code §§ 9200, 9202, 9204). The entity may say that each contract is a work of its own: both
+    /// readings stand.
     /// </summary>
     [Rule("Civ. Code § 9356(a)", Sure = Sure.OurReading)]
     private static Reason OfOneContract(OwnersNotice notice) => Reason.Of(Recorded,
-        $"The {notice.Words} names one direct contract, and the section speaks of notices for the work of improvement: whether it ends the time is open, so plan on it.", [notice.Entry]);
+        $"The {notice.Words} names one direct contract, and the section speaks of notices for the work of improvement: whether it ends the "
+            + $"time is open, so plan on it.", [notice.Entry]);
 
-    // The days of a notice that surely counts if the work was completed as one reading says: then that reading's longer time is gone, whatever
-    // it does on another.
+    // The days of a notice that surely counts if the work was completed as one reading says: then that reading's longer time is gone,
+    // whatever it does on another.
     private static LocalDate ShortestIf(FactsAsOf facts, CompletionReading reading, LocalDate completed, IReadOnlyList<OwnersNotice> owners)
     {
         var shortest = LocalDate.MaxIsoValue;
@@ -154,10 +163,12 @@ public sealed class TimeToGive
         return true;
     }
 
-    private static bool SurelyCountsIf(FactsAsOf facts, OwnersNotice notice, CompletionReading? reading, DaySpan? completed) => notice.IsForWholeWork && notice.Entry.Notice switch
+    private static bool SurelyCountsIf(FactsAsOf facts, OwnersNotice notice, CompletionReading? reading, DaySpan? completed) =>
+        notice.IsForWholeWork && notice.Entry.Notice switch
     {
         OwnerNotice.Cessation => notice.CessationIsEffective(LaborStop.Of(facts), out _) == Verdict.Yes,
-        OwnerNotice.Completion or OwnerNotice.Acceptance => reading is null || completed is not { } days || IsEffectiveOnEvery(notice, reading, days),
+        OwnerNotice.Completion or OwnerNotice.Acceptance =>
+            reading is null || completed is not { } days || IsEffectiveOnEvery(notice, reading, days),
         _ => throw new InvalidOperationException($"No such notice: {notice.Entry.Notice}."),
     };
 
@@ -176,14 +187,17 @@ public sealed class TimeToGive
     }
 
     /// <summary>
-    /// Idleness completes nothing under the State Contract Act (Civ. Code § 9200(b)), yet the section counts from "cessation or completion": no day
-    /// is made of it, but a caution.
+    /// Idleness completes nothing under the State Contract Act (Civ. Code § 9200(b)), yet the section counts from "cessation or
+    /// completion": no day is made of it, but a caution.
     /// </summary>
     [Rule("Civ. Code § 9356(b)", Sure = Sure.OurReading)]
     private static Reason? IdleUnderTheStateContractAct(FactsAsOf facts)
     {
         if (facts.Job.Work.StateContractAct != true || facts.All<LaborCeased>() is not { Count: > 0 } stops)
             return null;
-        return Reason.Of(NotRecorded, $"Caution: labor ceased {DaySpan.Of(stops[^1].On)}. Idleness completes nothing on a contract under the State Contract Act, but the section counts from cessation or completion, and somebody may count the {facts.Numbers.On(Number.GiveNoticeAfterCompletion, stops[^1].On.Earliest ?? facts.AsOf)} from the idleness: give the notice early.", [stops[^1]]);
+        return Reason.Of(NotRecorded, $"Caution: labor ceased {DaySpan.Of(stops[^1].On)}. Idleness completes nothing on a contract under "
+            + $"the State Contract Act, but the section counts from cessation or completion, and somebody may count "
+            + $"the {facts.Numbers.On(Number.GiveNoticeAfterCompletion, stops[^1].On.Earliest ?? facts.AsOf)} from the idleness: give the "
+            + $"notice early.", [stops[^1]]);
     }
 }

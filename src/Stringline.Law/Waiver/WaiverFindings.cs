@@ -67,21 +67,33 @@ public static class WaiverFindings
         if (!federal && waiver.InStatutoryForm == false)
         {
             return effect.Binding == Verdict.Open
-                ? Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form: it is void, unless the claimant was in fact paid in full. {effect.AtMost} hangs on it, and is claimed.", [waiver],
-                    Reason.Of("Civ. Code § 8130", $"But an accord on a good-faith dispute, or the settlement of a pending action, binds if it names the lien or claim."))
-                : Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form and settles nothing: it is void, unless the claimant was in fact paid in full.", [waiver]);
+                ? Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form: it is void, unless the claimant was in fact paid "
+                    + $"in full. {effect.AtMost} hangs on it, and is claimed.", [waiver],
+                    Reason.Of("Civ. Code § 8130", $"But an accord on a good-faith dispute, or the settlement of a pending action, binds if "
+                        + $"it names the lien or claim."))
+                : Reason.Of("Civ. Code § 8126", $"It does not follow the statutory form and settles nothing: it is void, unless the "
+                    + $"claimant was in fact paid in full.", [waiver]);
         }
 
         if (federal && WaiverBinding.AfterFurnishing(facts, waiver) != Verdict.Yes)
-            return Reason.Of(section, $"A waiver of the right on the bond is void unless it is in writing, signed, and executed after the claimant has furnished labor or material; this one was not, or it is not clear that it was.", [waiver]);
+            return Reason.Of(section, $"A waiver of the right on the bond is void unless it is in writing, signed, and executed after the "
+                + $"claimant has furnished labor or material; this one was not, or it is not clear that it was.", [waiver]);
         if (IsUnconditional(waiver))
-            return Reason.Of(section, $"Unconditional: it binds on signing, paid or not. It releases {effect.Released} that is unpaid.{More(effect)}", [waiver]);
+            return Reason.Of(section,
+                $"Unconditional: it binds on signing, paid or not. It releases {effect.Released} that is unpaid.{More(effect)}", [waiver]);
         var evidence = Released.Section(facts, "Civ. Code § 8124(b)");
         return effect.Binding switch
         {
-            Verdict.Yes => Reason.Of(evidence, $"Conditional, and the payment cleared on {waiver.PaymentCleared!.Value}: it binds and releases {effect.Released} that is unpaid.{More(effect)}", [waiver]),
-            Verdict.Open => Reason.Of(evidence, $"Conditional, and money that may be the payment it describes came in: once the check is paid by the bank, or the claimant has acknowledged the payment in writing, it binds. {effect.AtMost} hangs on that and is claimed; to claim knowingly what was released can cost the claim, so settle it first.", [waiver]),
-            Verdict.No => Reason.Of(evidence, $"Conditional, and the file shows no cleared payment: it releases nothing yet. Once paid it would release {effect.Released} that is unpaid.", [waiver]),
+            Verdict.Yes =>
+                Reason.Of(evidence, $"Conditional, and the payment cleared on {waiver.PaymentCleared!.Value}: it binds and "
+                    + $"releases {effect.Released} that is unpaid.{More(effect)}", [waiver]),
+            Verdict.Open =>
+                Reason.Of(evidence, $"Conditional, and money that may be the payment it describes came in: once the check is paid by the "
+                    + $"bank, or the claimant has acknowledged the payment in writing, it binds. {effect.AtMost} hangs on that and is "
+                    + $"claimed; to claim knowingly what was released can cost the claim, so settle it first.", [waiver]),
+            Verdict.No =>
+                Reason.Of(evidence, $"Conditional, and the file shows no cleared payment: it releases nothing yet. Once paid it would "
+                    + $"release {effect.Released} that is unpaid.", [waiver]),
             _ => throw new InvalidOperationException($"No such verdict: {effect.Binding}."),
         };
     }
@@ -95,9 +107,11 @@ public static class WaiverFindings
         if (waiver.InStatutoryForm == false && facts.Job.Work.Kind != WorkKind.Federal)
             yield break;
         if (waiver.On.Latest < facts.FirstFurnished?.Earliest)
-            yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: it was signed before any work was furnished. Rights cannot be given up in advance{(waiver.Through > waiver.On.Latest ? ", and its through date lies after its signing" : "")}.", [waiver]);
+            yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: it was signed before any work was furnished. "
+                + $"Rights cannot be given up in advance{(waiver.Through > waiver.On.Latest ? ", and its through date lies after its signing" : "")}.", [waiver]);
         else if (waiver.Through > waiver.On.Latest)
-            yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: its through date lies after its signing; rights in work still to come cannot be given up in advance.", [waiver]);
+            yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"),
+                $"Alarm: its through date lies after its signing; rights in work still to come cannot be given up in advance.", [waiver]);
         if (!IsUnconditional(waiver) || !BeforePaymentCleared(waiver) || PaidBeforeSigning(facts, waiver))
         {
             // No alarm: nothing was given up before it was paid.
@@ -105,18 +119,26 @@ public static class WaiverFindings
         else if (facts.Job.Work.Kind == WorkKind.Federal)
         {
             if (effect.Binding != Verdict.No)
-                yield return Reason.Of(section, $"Alarm: it was signed without condition before its payment cleared. Where it binds, it binds unpaid.", [waiver]);
+                yield return Reason.Of(section, $"Alarm: it was signed without condition before its payment cleared. Where it binds, it "
+                    + $"binds unpaid.", [waiver]);
         }
         else
-            yield return Reason.Of(section, $"Alarm: an unconditional form was signed before its payment cleared. The lead-in of the section allows it only once payment is received, so it may be void; but the form itself says that it binds even unpaid, and that is acted on.", [waiver]);
+            yield return Reason.Of(section, $"Alarm: an unconditional form was signed before its payment cleared. The lead-in of the "
+                + $"section allows it only once payment is received, so it may be void; but the form itself says that it binds even "
+                + $"unpaid, and that is acted on.", [waiver]);
         if (!IsFinal(waiver) && effect.Released > 0)
             yield return waiver.Through is { } through
-                ? Reason.Of(section, $"Alarm: its through date reaches further than the money. {effect.Released} of work up to {through} is unpaid and released with it (Tesco Controls v. Monterey Mechanical (2004) 124 Cal.App.4th 780).", [waiver])
-                : Reason.Of(section, $"Alarm: the file gives no through date, so all work is taken as released. {effect.Released} of it is unpaid.", [waiver]);
+                ? Reason.Of(section, $"Alarm: its through date reaches further than the money. {effect.Released} of work up "
+                    + $"to {through} is unpaid and released with it (Tesco Controls v. Monterey Mechanical (2004) 124 Cal.App.4th "
+                    + $"780).", [waiver])
+                : Reason.Of(section, $"Alarm: the file gives no through date, so all work is taken as released. {effect.Released} of it is "
+                    + $"unpaid.", [waiver]);
         if (IsFinal(waiver) && RetentionBeyondExceptions(facts, waiver) is var swallowed and > 0)
-            yield return Reason.Of(section, $"Alarm: a final form keeps no retention; {swallowed} of retention is not among its exceptions and goes with it.", [waiver]);
+            yield return Reason.Of(section, $"Alarm: a final form keeps no retention; {swallowed} of retention is not among its exceptions "
+                + $"and goes with it.", [waiver]);
         if (UnlistedChange(facts, waiver) is { } change)
-            yield return Reason.Of(section, $"Alarm: a written change order that may have been signed before it ({change.Amount}) is released unless it is listed as an exception.", [waiver, change]);
+            yield return Reason.Of(section, $"Alarm: a written change order that may have been signed before it "
+                + $"({change.Amount}) is released unless it is listed as an exception.", [waiver, change]);
     }
 
     [Rule("Civ. Code § 8134")]

@@ -9,7 +9,9 @@ namespace Stringline.Office.Backups;
 /// <summary>Where the backups of a store lie.</summary>
 internal static class BackupPlace
 {
-    /// <summary>The folder that the office named; else one beside the store, or for a store on a server one in the user's own folder.</summary>
+    /// <summary>
+    /// The folder that the office named; else one beside the store, or for a store on a server one in the user's own folder.
+    /// </summary>
     /// <param name="store">The store's address.</param>
     /// <param name="settings">What the office has set.</param>
     public static BackupFolder Of(string store, OfficeSettings settings) => Of(store, settings.BackupFolder);

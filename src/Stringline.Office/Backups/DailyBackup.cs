@@ -10,7 +10,8 @@ namespace Stringline.Office.Backups;
 /// <param name="options">Its address, and whether to make any.</param>
 /// <param name="clock">The clock: a backup's day is the real one, whatever day the desk is shown for.</param>
 /// <param name="log">Where a failure is written too.</param>
-internal sealed class DailyBackup(IJournal journal, DeskOptions options, IClock clock, ILogger<DailyBackup> log) : IBackgroundWork, IDisposable
+internal sealed class DailyBackup(IJournal journal, DeskOptions options, IClock clock, ILogger<DailyBackup> log) : IBackgroundWork,
+    IDisposable
 {
     /// <summary>A last backup of more than so many days ago is warned of.</summary>
     public const int OldAfterDays = 2;

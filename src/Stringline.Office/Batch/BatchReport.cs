@@ -84,7 +84,8 @@ internal sealed class BatchReport
         for (var i = 0; i < why.Count; i++)
         {
             refusals.Add((row.Line, i, CsvLine.Of(
-                row.Line.ToString(CultureInfo.InvariantCulture), row.Job, row.FormText, BatchWords.Of(why[i].Where), why[i].There.ToString(),
+                row.Line.ToString(CultureInfo.InvariantCulture), row.Job, row.FormText, BatchWords.Of(why[i].Where),
+                    why[i].There.ToString(),
                 BatchWords.Of(why[i].Right), why[i].Section, stale ?? "")));
         }
     }
@@ -93,14 +94,17 @@ internal sealed class BatchReport
     public void AddFault(WaiverRow row, Exception fault, string? stale)
     {
         Interlocked.Increment(ref faults);
-        AddRefused(row, [new Refusal("own-fault", new Place.InWords("the program"), Sentence.Of(fault.ToString()), $"Stringline itself failed on this row; the row is not to blame. Please report it.", "")], stale);
+        AddRefused(row,
+            [new Refusal("own-fault", new Place.InWords("the program"), Sentence.Of(fault.ToString()),
+                $"Stringline itself failed on this row; the row is not to blame. Please report it.", "")], stale);
     }
 
     /// <summary>Writes the report; with nothing refused it has its heads alone.</summary>
     public void Write(string folder)
     {
         var temporary = Path.Combine(folder, ".stringline-" + FileName);
-        File.WriteAllText(temporary, CsvLine.Of(Heads) + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvRecords.StrictUtf8);
+        File.WriteAllText(temporary, CsvLine.Of(Heads)
+            + string.Concat(refusals.OrderBy(r => r.Line).ThenBy(r => r.Place).Select(r => r.Text)), CsvRecords.StrictUtf8);
         File.Move(temporary, Path.Combine(folder, FileName), overwrite: true);
     }
 }

@@ -18,7 +18,8 @@ internal sealed class BatchWords : Door
     public static new string Of(Sentence sentence) => ((Door)Table).Of(sentence);
 
     /// <summary>A place in the words of the table.</summary>
-    public static string Of(Place where) => where is Place.OfInput input ? string.Join(", ", input.All.Select(told => told.Word())) : where.ToString();
+    public static string Of(Place where) =>
+        where is Place.OfInput input ? string.Join(", ", input.All.Select(told => told.Word())) : where.ToString();
 
     /// <inheritdoc/>
     protected override string OfPointer(IPointer aim) => aim switch

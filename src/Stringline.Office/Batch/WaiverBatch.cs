@@ -35,7 +35,8 @@ internal sealed class WaiverBatch
     /// <param name="asOf">The day on which they are made.</param>
     /// <param name="replace">Whether files that no run into this folder made are replaced.</param>
     /// <param name="progress">Is told after each row.</param>
-    public static Outcome<BatchReport> Run(WaiverSheet sheet, string folder, IJournal? store, LocalDate asOf, bool replace, IProgress<StoreProgress> progress)
+    public static Outcome<BatchReport> Run(WaiverSheet sheet, string folder, IJournal? store, LocalDate asOf, bool replace,
+        IProgress<StoreProgress> progress)
     {
         try
         {
@@ -46,7 +47,9 @@ internal sealed class WaiverBatch
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new Outcome<BatchReport>.Refused([$"{folder} cannot be written to: {e.Message}\n  Name a folder that this user may write to and that no other run is writing to. Papers that are whole stay there; the next run goes on from them."]);
+            return new Outcome<BatchReport>.Refused(
+                [$"{folder} cannot be written to: {e.Message}\n  Name a folder that this user may write to and that no other run is "
+                    + $"writing to. Papers that are whole stay there; the next run goes on from them."]);
         }
     }
 
@@ -75,7 +78,9 @@ internal sealed class WaiverBatch
             if (row.Refusals.Count > 0)
                 yield return new Taken(row, name, null, row.Refusals);
             else if (Twice(row) is { } line)
-                yield return new Taken(row, name, null, [new Refusal("row", new Place.InWords("the row"), $"It says the same as line {line}.", $"Keep one of them: a second paper would sign away the same again.", "")]);
+                yield return new Taken(row, name, null,
+                    [new Refusal("row", new Place.InWords("the row"), $"It says the same as line {line}.",
+                        $"Keep one of them: a second paper would sign away the same again.", "")]);
             else if (store is not null && !row.Job.EndsWith(".json", StringComparison.OrdinalIgnoreCase))
                 yield return FromStore(row, name, store);
             else
@@ -97,11 +102,14 @@ internal sealed class WaiverBatch
         {
             return store.Find(row.Job) is { } stored
                 ? new Taken(row, name, stored.Job, [])
-                : new Taken(row, name, null, [new Refusal("job-unknown", new Place.InWords("job"), $"The store has no job '{row.Job}'.", $"Write a job's number in the store, or the path of a job file that ends in .json.", "")]);
+                : new Taken(row, name, null,
+                    [new Refusal("job-unknown", new Place.InWords("job"), $"The store has no job '{row.Job}'.",
+                        $"Write a job's number in the store, or the path of a job file that ends in .json.", "")]);
         }
         catch (StoreException e)
         {
-            return new Taken(row, name, null, [new Refusal("job-unreadable", new Place.InWords("job"), Sentence.Of(e.Message), $"See stringline store check.", "")]);
+            return new Taken(row, name, null,
+                [new Refusal("job-unreadable", new Place.InWords("job"), Sentence.Of(e.Message), $"See stringline store check.", "")]);
         }
     }
 
@@ -117,7 +125,9 @@ internal sealed class WaiverBatch
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            report.AddRefused(row, [new Refusal("not-written", new Place.InWords(name), Sentence.Of(e.Message), $"Make room, or let this user write there, and run again: only what is missing is made.", "")], Stale(name));
+            report.AddRefused(row,
+                [new Refusal("not-written", new Place.InWords(name), Sentence.Of(e.Message),
+                    $"Make room, or let this user write there, and run again: only what is missing is made.", "")], Stale(name));
         }
         catch (Exception e)
         {
@@ -129,13 +139,16 @@ internal sealed class WaiverBatch
     private IReadOnlyList<Refusal> Write(WaiverRow row, string name) => JobFileReader.ReadFile(Path.Combine(sheet.Folder, row.Job)) switch
     {
         JobFileResult.Read read => Write(row, name, read.Job),
-        JobFileResult.Refused refused => [.. refused.Faults.Select(f => new Refusal("job-file", new Place.InWords(f.Path.Length == 0 ? f.File : $"{f.File}: {f.Path}"), Sentence.Of(f.Found), Sentence.Of(f.Expected), ""))],
+        JobFileResult.Refused refused =>
+            [.. refused.Faults.Select(f => new Refusal("job-file", new Place.InWords(f.Path.Length == 0 ? f.File : $"{f.File}: {f.Path}"),
+                Sentence.Of(f.Found), Sentence.Of(f.Expected), ""))],
         _ => throw new InvalidOperationException("Neither read nor refused."),
     };
 
     private IReadOnlyList<Refusal> Write(WaiverRow row, string name, JobFile job)
     {
-        var order = WaiverOrder.Of(row.Form ?? throw new ArgumentException("The row has no form.", nameof(row)), job, UseCases.Assess(job, asOf), row.Options);
+        var order = WaiverOrder.Of(row.Form ?? throw new ArgumentException("The row has no form.", nameof(row)), job,
+            UseCases.Assess(job, asOf), row.Options);
         if (order.Outlook is { } outlook && order.Refusals.Any(r => r.Id == WaiverOrder.NotTyped))
             report.AddAsked(outlook);
         if (order.Refusals.Count > 0)
@@ -152,9 +165,14 @@ internal sealed class WaiverBatch
         presses.Add(press);
         var check = WaiverPress.Check(paper, order.Waiver);
         if (!check.Passed)
-            return [.. check.Checks.Where(c => !c.Passed).Select(c => new Refusal("preflight", new Place.InWords(c.Name), Sentence.Of(c.Words), $"The paper does not meet what the statute wants; it is not handed over.", c.Section))];
+            return [.. check.Checks.Where(c => !c.Passed)
+                .Select(c => new Refusal("preflight", new Place.InWords(c.Name), Sentence.Of(c.Words),
+                    $"The paper does not meet what the statute wants; it is not handed over.", c.Section))];
         if (!replace && ledger.HasAnother(name, paper.Bytes.Span))
-            return [new Refusal("in-the-way", new Place.InWords(name), $"A file of that name is there already with other content, and no run into this folder made it.", $"Move or rename that file, or name another folder with {new OptionName("out")}; or add {new OptionName("replace")} to replace it.", "")];
+            return [new Refusal("in-the-way", new Place.InWords(name), $"A file of that name is there already with other content, and no "
+                + $"run into this folder made it.",
+                $"Move or rename that file, or name another folder "
+                    + $"with {new OptionName("out")}; or add {new OptionName("replace")} to replace it.", "")];
         ledger.Put(name, paper, row, order);
         report.AddMade(order.Outlook);
         return [];

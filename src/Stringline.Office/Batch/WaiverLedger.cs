@@ -8,8 +8,8 @@ using Stringline.Tables.Sheets.Reading;
 namespace Stringline.Office.Batch;
 
 /// <summary>
-/// <c>made.csv</c> in the folder: which paper was made from what, one line each, written after the paper stands whole under its name. A later
-/// run believes a line only if the paper still has the bytes that the line tells. Two runs cannot hold one folder at once.
+/// <c>made.csv</c> in the folder: which paper was made from what, one line each, written after the paper stands whole under its name. A
+/// later run believes a line only if the paper still has the bytes that the line tells. Two runs cannot hold one folder at once.
 /// </summary>
 internal sealed class WaiverLedger : IDisposable
 {
@@ -18,7 +18,8 @@ internal sealed class WaiverLedger : IDisposable
 
     private const string TemporaryStart = ".stringline-";
 
-    private static readonly string[] Heads = ["file", "job", "form", "through", "amount", "says", "sha256", "released", "paid", "released-less-paid"];
+    private static readonly string[] Heads =
+        ["file", "job", "form", "through", "amount", "says", "sha256", "released", "paid", "released-less-paid"];
 
     // A ledger of an earlier version ends here.
     private const int FewestCells = 7;
@@ -133,7 +134,8 @@ internal sealed class WaiverLedger : IDisposable
             file.WriteByte((byte)'\n');
     }
 
-    private static string Plain(decimal? dollars) => dollars is { } sum ? sum.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) : "";
+    private static string Plain(decimal? dollars) =>
+        dollars is { } sum ? sum.ToString("0.00", System.Globalization.CultureInfo.InvariantCulture) : "";
 
     private static string Hash(ReadOnlySpan<byte> bytes) => Convert.ToHexStringLower(SHA256.HashData(bytes));
 }

@@ -13,7 +13,8 @@ internal sealed class WaiverNames
     /// <summary>The next row's name: <c>alder-court-8132-2026-05-31.pdf</c>; a second of that name ends in <c>-2</c>.</summary>
     public string Next(WaiverRow row)
     {
-        var stem = Stem(row.Job) + "-" + (row.Form is null ? "waiver" : row.FormText) + (row.Options.Through is { } through ? "-" + Tables.DayText.Write(through) : "");
+        var stem = Stem(row.Job) + "-" + (row.Form is null ? "waiver" : row.FormText)
+            + (row.Options.Through is { } through ? "-" + Tables.DayText.Write(through) : "");
         var name = stem;
         while (given.ContainsKey(name))
             name = string.Create(CultureInfo.InvariantCulture, $"{stem}-{++given[stem]}");

@@ -48,11 +48,13 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
         }
 
         if (record.IsBroken)
-            Refuse("the row", "Its quotation marks do not pair.", $"Put a cell that holds a comma between two quotation marks, and double a quotation mark inside it.");
+            Refuse("the row", "Its quotation marks do not pair.",
+                $"Put a cell that holds a comma between two quotation marks, and double a quotation mark inside it.");
         if (record.LastLine > record.Line)
             Refuse("the row", "A cell goes over several lines.", $"Keep each row on one line; see whether a quotation mark is not closed.");
         if (record.Cells.Count > heads.Length && record.Cells.Skip(heads.Length).Any(c => c.Length > 0))
-            Refuse("the row", $"{record.Cells.Count} cells under {heads.Length} heads.", $"Put a cell that holds a comma between quotation marks.");
+            Refuse("the row", $"{record.Cells.Count} cells under {heads.Length} heads.",
+                $"Put a cell that holds a comma between quotation marks.");
         if (Text("job") is null)
             Refuse("job", "Nothing is there.", $"Write the path of the job file, or with {new OptionName("store")} the job's number.");
         if (FormOf(Cell("form")) is not { } form)
@@ -81,7 +83,8 @@ internal sealed record WaiverRow(int Line, string Job, string FormText, PaperOpt
         {
             var head = told.Word();
             if (isThere(head) && !asks.Any(ask => ask.Input == told))
-                refuse(head, $"Form {number} has no place for it.", $"Leave the cell empty, or name the form that has it.", $"Civ. Code § {number}");
+                refuse(head, $"Form {number} has no place for it.", $"Leave the cell empty, or name the form that has it.",
+                    $"Civ. Code § {number}");
         }
     }
 

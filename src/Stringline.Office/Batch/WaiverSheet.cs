@@ -3,11 +3,14 @@ using Stringline.Tables.Sheets.Reading;
 
 namespace Stringline.Office.Batch;
 
-/// <summary>A table of waivers to make, one row each. It was looked through once: heads, encoding and number of rows are known to be good.</summary>
+/// <summary>
+/// A table of waivers to make, one row each. It was looked through once: heads, encoding and number of rows are known to be good.
+/// </summary>
 internal sealed class WaiverSheet
 {
     /// <summary>The heads that may stand in the first line, in any order; the two first must.</summary>
-    public static readonly IReadOnlyList<string> Heads = ["job", "form", "through", "amount", "maker", "payee", "disputed", "payment-cleared", "releases", "through-again"];
+    public static readonly IReadOnlyList<string> Heads =
+        ["job", "form", "through", "amount", "maker", "payee", "disputed", "payment-cleared", "releases", "through-again"];
 
     /// <summary>No cell is longer. A longer one is a quotation mark that nobody closed.</summary>
     public const int LongestCell = 16_384;
@@ -48,7 +51,8 @@ internal sealed class WaiverSheet
             }
 
             return heads is null
-                ? Refuse($"{path}: nothing is in it.", $"the heads {string.Join(", ", Heads)} in line 1, and a row for each waiver below them")
+                ? Refuse($"{path}: nothing is in it.", $"the heads {string.Join(", ", Heads)} in line 1, and a row for each waiver below "
+                    + $"them")
                 : new Outcome<WaiverSheet>.Done(new WaiverSheet(path, delimiter, heads, rows));
         }
         catch (DecoderFallbackException)
@@ -57,7 +61,8 @@ internal sealed class WaiverSheet
         }
         catch (CsvException)
         {
-            return Refuse($"{path}: after line {last}: a cell of more than {LongestCell} characters.", "every quotation mark closed on its own line");
+            return Refuse($"{path}: after line {last}: a cell of more than {LongestCell} characters.",
+                "every quotation mark closed on its own line");
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
@@ -75,7 +80,8 @@ internal sealed class WaiverSheet
 
     // Empty lines are left out.
     private static IEnumerable<CsvRecord> Records(TextReader text, char delimiter) =>
-        CsvRecords.Read(text, delimiter.ToString(), LongestCell, isTrimmed: true).Where(record => record.Cells.Any(cell => cell.Length > 0));
+        CsvRecords.Read(text, delimiter.ToString(), LongestCell, isTrimmed: true)
+        .Where(record => record.Cells.Any(cell => cell.Length > 0));
 
     private static Outcome<WaiverSheet>? Fault(string path, CsvRecord record, string[] heads)
     {
@@ -89,9 +95,11 @@ internal sealed class WaiverSheet
             : null;
     }
 
-    private static Outcome<WaiverSheet>.Refused Refuse(string found, string right) => new([$"{found}\n  should be: {right}\n  Nothing was made."]);
+    private static Outcome<WaiverSheet>.Refused Refuse(string found, string right) =>
+        new([$"{found}\n  should be: {right}\n  Nothing was made."]);
 
-    private static string Head(string cell) => cell.ToLowerInvariant().Replace(' ', '-').Replace('_', '-') is var head && head == "exceptions" ? "disputed" : head;
+    private static string Head(string cell) =>
+        cell.ToLowerInvariant().Replace(' ', '-').Replace('_', '-') is var head && head == "exceptions" ? "disputed" : head;
 
     /// <summary>What parts the heads; spreadsheets of some countries write semicolons.</summary>
     private static char Delimiter(string path)

@@ -13,7 +13,8 @@ internal sealed record CustomerJob(JobTip Job, string? County, Security Security
 /// <param name="Job">On which job.</param>
 /// <param name="Right">The right.</param>
 /// <param name="Lapses">The day to act by.</param>
-/// <param name="Bares">Dollars and cents that no right holds or can secure any more once it has lapsed; 0 where another right is left.</param>
+/// <param name="Bares">Dollars and cents that no right holds or can secure any more once it has lapsed; 0 where another right is
+/// left.</param>
 internal sealed record Lapse(CustomerJob Job, SecuredRight Right, LocalDate Lapses, decimal Bares);
 
 /// <summary>Everything about one customer, over all its jobs, as the last assessments found it.</summary>
@@ -39,18 +40,24 @@ internal sealed class CustomerBook
         var lines = journal.AssessedOf(name, MostJobs);
         return lines.Count == 0
             ? null
-            : new CustomerBook(name, [.. lines.Select(line => new CustomerJob(line.Job, line.Assessed.County, Security.Read(line.Assessed.Findings), line.Assessed.ActBy))]);
+            : new CustomerBook(name,
+                [.. lines.Select(line =>
+                    new CustomerJob(line.Job, line.Assessed.County, Security.Read(line.Assessed.Findings), line.Assessed.ActBy))]);
     }
 
     /// <summary>How the money stands on a day if nothing is done until then.</summary>
     public WeekTotals On(LocalDate day) => WeekTotals.Of(Jobs.Select(job => job.Security), day);
 
-    /// <summary>Dollars and cents that a right of a kind holds, or can still secure, on a day. One job can count under several rights.</summary>
+    /// <summary>
+    /// Dollars and cents that a right of a kind holds, or can still secure, on a day. One job can count under several rights.
+    /// </summary>
     public (decimal Held, decimal MaySecure) By(SecurityKind by, LocalDate day) => (
         Sum(right => right.IsHeld, by, day),
         Sum(right => !right.IsHeld, by, day));
 
-    /// <summary>The rights that lapse from a day on if nothing is done, the nearest first; only on jobs where something may be claimed.</summary>
+    /// <summary>
+    /// The rights that lapse from a day on if nothing is done, the nearest first; only on jobs where something may be claimed.
+    /// </summary>
     public IReadOnlyList<Lapse> Lapses(LocalDate from) =>
     [
         .. Jobs.Where(job => job.Security.Claimable > 0)
@@ -69,9 +76,11 @@ internal sealed class CustomerBook
     private static Lapse Lapsing(CustomerJob job, SecuredRight right)
     {
         var after = right.Through!.Value.PlusDays(1);
-        return new Lapse(job, right, right.Through.Value, Math.Max(0m, right.Dollars - job.Security.HeldOn(after) - job.Security.MaySecureOn(after)));
+        return new Lapse(job, right, right.Through.Value,
+            Math.Max(0m, right.Dollars - job.Security.HeldOn(after) - job.Security.MaySecureOn(after)));
     }
 
     private decimal Sum(Func<SecuredRight, bool> which, SecurityKind by, LocalDate day) =>
-        Jobs.Sum(job => job.Security.Rights.Where(right => right.By == by && which(right) && right.CountsOn(day)).Select(right => right.Dollars).DefaultIfEmpty(0m).Max());
+        Jobs.Sum(job => job.Security.Rights.Where(right => right.By == by && which(right) && right.CountsOn(day))
+            .Select(right => right.Dollars).DefaultIfEmpty(0m).Max());
 }

@@ -25,7 +25,8 @@ internal enum SecurityKind
 /// <param name="IsHeld">Whether its paper is recorded or given; else it is only open.</param>
 /// <param name="Finding">Id of the finding that says by when the next act is due.</param>
 /// <param name="Standing">Where that finding stands.</param>
-/// <param name="Through">The day to plan the next act on: the right lapses if nothing is done by then; null where no such day is known yet.</param>
+/// <param name="Through">The day to plan the next act on: the right lapses if nothing is done by then; null where no such day is known
+/// yet.</param>
 /// <param name="Dollars">Dollars and cents that it reaches: each right has limits of its own.</param>
 internal sealed record SecuredRight(SecurityKind By, bool IsHeld, string Finding, Standing Standing, LocalDate? Through, decimal Dollars)
 {
@@ -42,7 +43,9 @@ internal sealed record SecuredRight(SecurityKind By, bool IsHeld, string Finding
     };
 }
 
-/// <summary>What is owed on a job, and by which rights it is held or can be. It decides no law: days and standings are those of the findings.</summary>
+/// <summary>
+/// What is owed on a job, and by which rights it is held or can be. It decides no law: days and standings are those of the findings.
+/// </summary>
 /// <param name="Owed">Dollars and cents owed, whether or not they may be claimed.</param>
 /// <param name="Claimable">Dollars and cents of it that may be claimed by one right or another.</param>
 /// <param name="Rights">The rights that live, each kind once.</param>
@@ -54,12 +57,14 @@ internal sealed record Security(decimal Owed, decimal Claimable, IReadOnlyList<S
     /// <summary>Dollars and cents that are not held on a day but could still be secured.</summary>
     public decimal MaySecureOn(LocalDate day) => Math.Max(0m, Most(isHeld: false, day) - HeldOn(day));
 
-    private decimal Most(bool isHeld, LocalDate day) => Rights.Where(right => right.IsHeld == isHeld && right.CountsOn(day)).Select(right => right.Dollars).DefaultIfEmpty(0m).Max();
+    private decimal Most(bool isHeld, LocalDate day) =>
+        Rights.Where(right => right.IsHeld == isHeld && right.CountsOn(day)).Select(right => right.Dollars).DefaultIfEmpty(0m).Max();
 
     /// <summary>What an assessment says of it.</summary>
     public static Security Of(Assessment assessment)
     {
-        SecuredRight[] rights = [.. ((SecuredRight?[])[Lien(assessment), StopPayment(assessment), Bond(assessment)]).OfType<SecuredRight>()];
+        SecuredRight[] rights =
+            [.. ((SecuredRight?[])[Lien(assessment), StopPayment(assessment), Bond(assessment)]).OfType<SecuredRight>()];
         return new Security(assessment.Owed.InAll, rights.Select(right => right.Dollars).Append(assessment.Amount.Demand).Max(), rights);
     }
 
@@ -73,10 +78,12 @@ internal sealed record Security(decimal Owed, decimal Claimable, IReadOnlyList<S
 
     private static SecuredRight? MechanicsLien(Assessment assessment)
     {
-        if (IsOver(assessment) || assessment.Find("enforcement.last-day") is not { Standing: Standing.Open or Standing.InDoubt or Standing.Kept } sue)
+        if (IsOver(assessment)
+            || assessment.Find("enforcement.last-day") is not { Standing: Standing.Open or Standing.InDoubt or Standing.Kept } sue)
             return null;
         var credit = assessment.Find("credit.enforcement-last-day");
-        return Held(SecurityKind.Lien, credit is { Standing: Standing.Open or Standing.InDoubt } ? credit : sue, By(assessment, Remedy.Lien));
+        return Held(SecurityKind.Lien, credit is { Standing: Standing.Open or Standing.InDoubt }
+            ? credit : sue, By(assessment, Remedy.Lien));
     }
 
     private static SecuredRight? MechanicsLienToCome(Assessment assessment) =>
@@ -86,13 +93,17 @@ internal sealed record Security(decimal Owed, decimal Claimable, IReadOnlyList<S
 
     // Converted, it holds until the day to sue on that claim; before it ended, until its own (Civ. Code §§ 8306(b), 8319).
     private static SecuredRight? RecordedDesignLien(Assessment assessment) =>
-        assessment.Find("design-lien.converted-action-last-day") is { } converted && Held(SecurityKind.Lien, converted, assessment.Find(Conversion.Id)?.Amount ?? By(assessment, Remedy.DesignLien)) is { } anew
+        assessment.Find("design-lien.converted-action-last-day") is { } converted
+        && Held(SecurityKind.Lien, converted, assessment.Find(Conversion.Id)?.Amount ?? By(assessment, Remedy.DesignLien)) is { } anew
             ? anew
-            : assessment.Find("design-lien.enforcement-last-day") is { } sue ? Held(SecurityKind.Lien, sue, By(assessment, Remedy.DesignLien)) : null;
+            : assessment.Find("design-lien.enforcement-last-day") is { } sue
+            ? Held(SecurityKind.Lien, sue, By(assessment, Remedy.DesignLien)) : null;
 
     private static SecuredRight? DesignLienToCome(Assessment assessment) =>
-        assessment.Find(Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } convert ? ToCome(SecurityKind.Lien, convert, convert.Amount ?? 0m)
-        : assessment.Find("design-lien.last-day") is { Standing: Standing.Open or Standing.InDoubt } record ? ToCome(SecurityKind.Lien, record, By(assessment, Remedy.DesignLien))
+        assessment.Find(Conversion.Id) is { Standing: Standing.Open or Standing.InDoubt } convert
+        ? ToCome(SecurityKind.Lien, convert, convert.Amount ?? 0m)
+        : assessment.Find("design-lien.last-day") is { Standing: Standing.Open or Standing.InDoubt } record
+        ? ToCome(SecurityKind.Lien, record, By(assessment, Remedy.DesignLien))
         : null;
 
     private static SecuredRight? StopPayment(Assessment assessment)
@@ -100,15 +111,18 @@ internal sealed record Security(decimal Owed, decimal Claimable, IReadOnlyList<S
         var dollars = By(assessment, Remedy.StopPaymentNotice);
         return assessment.Find("stop-payment-notice.last-day") switch
         {
-            { Standing: Standing.Open or Standing.InDoubt or Standing.NotYet or Standing.Narrowed } give => ToCome(SecurityKind.StopPaymentNotice, give, dollars),
-            { Standing: Standing.Kept } given => Held(SecurityKind.StopPaymentNotice, assessment.Find("stop-payment-notice.action-last-day") ?? given, dollars),
+            { Standing: Standing.Open or Standing.InDoubt or Standing.NotYet or Standing.Narrowed } give =>
+                ToCome(SecurityKind.StopPaymentNotice, give, dollars),
+            { Standing: Standing.Kept } given =>
+                Held(SecurityKind.StopPaymentNotice, assessment.Find("stop-payment-notice.action-last-day") ?? given, dollars),
             _ => null,
         };
     }
 
     private static SecuredRight? Bond(Assessment assessment)
     {
-        if ((assessment.Find("payment-bond.action-last-day") ?? assessment.Find("federal-bond.action-last-day")) is not { } sue || sue.Standing is Standing.Lost or Standing.Done)
+        if ((assessment.Find("payment-bond.action-last-day") ?? assessment.Find("federal-bond.action-last-day")) is not { } sue
+            || sue.Standing is Standing.Lost or Standing.Done)
             return null;
         var dollars = By(assessment, sue.Id.StartsWith("federal", StringComparison.Ordinal) ? Remedy.FederalBond : Remedy.PaymentBond);
         return (assessment.Find("payment-bond.notice-last-day") ?? assessment.Find("federal-bond.notice-last-day")) switch
@@ -119,7 +133,8 @@ internal sealed record Security(decimal Owed, decimal Claimable, IReadOnlyList<S
         };
     }
 
-    private static SecuredRight ToCome(SecurityKind by, Finding next, decimal dollars) => new(by, false, next.Id, next.Standing, next.ActBy, dollars);
+    private static SecuredRight ToCome(SecurityKind by, Finding next, decimal dollars) =>
+        new(by, false, next.Id, next.Standing, next.ActBy, dollars);
 
     // Once the action is filed no day of this right lapses by itself.
     private static SecuredRight? Held(SecurityKind by, Finding sue, decimal dollars) => sue.Standing is Standing.Lost or Standing.Done
@@ -153,7 +168,8 @@ internal sealed record Security(decimal Owed, decimal Claimable, IReadOnlyList<S
     {
         using var json = JsonDocument.Parse(document);
         var root = json.RootElement;
-        return new Security(root.GetProperty("owed").GetDecimal(), root.GetProperty("claimable").GetDecimal(), [.. root.GetProperty("rights").EnumerateArray().Select(right => Right(right, root))]);
+        return new Security(root.GetProperty("owed").GetDecimal(), root.GetProperty("claimable").GetDecimal(),
+            [.. root.GetProperty("rights").EnumerateArray().Select(right => Right(right, root))]);
     }
 
     // An assessment kept before each right had its own dollars has those of the whole.

@@ -1,6 +1,8 @@
 namespace Stringline.Office.Customers;
 
-/// <summary>What is owed on a day, in courses laid on each other: what a recorded or given right holds, what can still be secured, and the rest.</summary>
+/// <summary>
+/// What is owed on a day, in courses laid on each other: what a recorded or given right holds, what can still be secured, and the rest.
+/// </summary>
 /// <param name="Day">The day.</param>
 /// <param name="Held">Dollars and cents held.</param>
 /// <param name="MaySecure">Dollars and cents not held that an open right can still secure.</param>

@@ -49,7 +49,8 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
         {
             deliveries++;
             var price = dollars + (deliveries * 110.25m);
-            var (reference, goods) = ($"INV-{2000 + (place.Number * 10) + deliveries}", DemoPlaces.Goods[(place.Number + deliveries) % DemoPlaces.Goods.Count]);
+            var (reference, goods) =
+                ($"INV-{2000 + (place.Number * 10) + deliveries}", DemoPlaces.Goods[(place.Number + deliveries) % DemoPlaces.Goods.Count]);
             With(at => new Furnished { Index = at, On = On(day), Until = On(day), Amount = price, Ref = reference, Text = goods });
         }
 
@@ -63,7 +64,8 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
     public DemoJob Noticed(int day)
     {
         foreach (var party in Parties().Where(party => party.Id != (ForOwner ? "p1" : "p3") && party.Capacity != PartyCapacity.Surety))
-            With(at => new NoticeGiven { Index = at, On = On(day), Notice = NoticeKind.Preliminary, To = [party.Id], Manner = Manner.CertifiedMail, Article = ArticleNumber.Completed($"940711189876543{place.Number:0000}{at:00}") });
+            With(at => new NoticeGiven { Index = at, On = On(day), Notice = NoticeKind.Preliminary, To = [party.Id],
+                Manner = Manner.CertifiedMail, Article = ArticleNumber.Completed($"940711189876543{place.Number:0000}{at:00}") });
         return this;
     }
 
@@ -73,14 +75,17 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
     /// <summary>Adds an owner's recorded notice of completion.</summary>
     public DemoJob OwnersNotice(int day, int states) => With(at => new OwnerRecorded
     {
-        Index = at, On = On(day), Notice = OwnerNotice.Completion, Instrument = $"{today.Year}-00{31000 + place.Number}", States = Day(states),
+        Index = at, On = On(day), Notice = OwnerNotice.Completion, Instrument = $"{today.Year}-00{31000 + place.Number}",
+            States = Day(states),
     });
 
     /// <summary>Adds a recorded claim of lien, and its service before.</summary>
     public DemoJob Claimed(int day, decimal amount)
     {
-        With(at => new ClaimServed { Index = at, On = On(day - 1), To = ["p1"], Manner = Manner.CertifiedMail, Article = ArticleNumber.Completed($"940711189876544{place.Number:0000}{at:00}") });
-        return With(at => new ClaimRecorded { Index = at, On = On(day), Amount = amount, Instrument = $"{today.Year}-00{47000 + place.Number}" });
+        With(at => new ClaimServed { Index = at, On = On(day - 1), To = ["p1"], Manner =
+            Manner.CertifiedMail, Article = ArticleNumber.Completed($"940711189876544{place.Number:0000}{at:00}") });
+        return With(at =>
+            new ClaimRecorded { Index = at, On = On(day), Amount = amount, Instrument = $"{today.Year}-00{47000 + place.Number}" });
     }
 
     /// <summary>Adds any other entry.</summary>
@@ -102,7 +107,8 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
         {
             Kind = Kind,
             Use = Kind == WorkKind.Private ? WorkUse.Commercial : null,
-            Site = new Site { Street = place.Street, City = place.City, Zip = place.Zip, County = place.County, Apn = $"0{20 + place.Number}-{180 + place.Number}-007-000" },
+            Site = new Site { Street = place.Street, City =
+                place.City, Zip = place.Zip, County = place.County, Apn = $"0{20 + place.Number}-{180 + place.Number}-007-000" },
             Permit = new Permit { Number = $"BLD-{place.Number:0000}", Authority = "City of " + place.City },
             PaymentBond = Bond is { } bond ? new PaymentBond { Recorded = Day(bond), Surety = "p5" } : null,
         },
@@ -116,10 +122,12 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
             Signer = DemoPlaces.Signers[place.Number % DemoPlaces.Signers.Count],
             License = Role is ClaimantRole.Supplier or ClaimantRole.EquipmentLessor
                 ? new License { Required = false }
-                : new License { Required = true, Number = "0000417", Class = "C-5", Active = [new LicenseSpan(today.PlusYears(-6), today.PlusYears(1))] },
+                : new License { Required =
+                    true, Number = "0000417", Class = "C-5", Active = [new LicenseSpan(today.PlusYears(-6), today.PlusYears(1))] },
         },
         Parties = Parties(),
-        Contract = new Contract { On = Day(-190), Written = true, Price = decimal.Round(dollars * Math.Max(deliveries, 3) * 1.1m, 2), Work = "Framing lumber, sheathing and roof trusses, delivered to the site" },
+        Contract = new Contract { On = Day(-190), Written = true, Price = decimal.Round(dollars * Math.Max(deliveries, 3) * 1.1m, 2),
+            Work = "Framing lumber, sheathing and roof trusses, delivered to the site" },
         Entries = entries,
     };
 
@@ -129,18 +137,24 @@ internal sealed class DemoJob(LocalDate today, DemoPlace place, decimal dollars)
     {
         var parties = new List<Party>
         {
-            new() { Id = "p1", Capacity = Kind == WorkKind.Private ? PartyCapacity.Owner : PartyCapacity.PublicEntity, Name = place.Owner, Address = $"{place.Street}\n{place.City}, CA {place.Zip}" },
+            new() { Id = "p1", Capacity = Kind == WorkKind.Private
+                ? PartyCapacity.Owner
+                : PartyCapacity.PublicEntity, Name = place.Owner, Address = $"{place.Street}\n{place.City}, CA {place.Zip}" },
         };
         if (!ForOwner)
         {
-            parties.Add(new() { Id = "p2", Capacity = PartyCapacity.DirectContractor, Name = place.Builder, Address = "318 Plumb Street\nSacramento, CA 95818" });
-            parties.Add(new() { Id = "p3", Capacity = PartyCapacity.Subcontractor, Name = place.Customer, Address = "27 Sawyer Lane\nDixon, CA 95620" });
+            parties.Add(new() { Id = "p2", Capacity =
+                PartyCapacity.DirectContractor, Name = place.Builder, Address = "318 Plumb Street\nSacramento, CA 95818" });
+            parties.Add(new() { Id =
+                "p3", Capacity = PartyCapacity.Subcontractor, Name = place.Customer, Address = "27 Sawyer Lane\nDixon, CA 95620" });
         }
 
         if (Lender)
-            parties.Add(new() { Id = "p4", Capacity = PartyCapacity.ConstructionLender, Name = "Granger Slough Bank", Address = "600 Levee Street\nSacramento, CA 95814" });
+            parties.Add(new() { Id = "p4", Capacity = PartyCapacity.ConstructionLender, Name = "Granger Slough Bank",
+                Address = "600 Levee Street\nSacramento, CA 95814" });
         if (Bond is not null)
-            parties.Add(new() { Id = "p5", Capacity = PartyCapacity.Surety, Name = "Stave & Hoop Surety Company", Address = "12 Cooper's Row\nSacramento, CA 95814" });
+            parties.Add(new() { Id = "p5", Capacity =
+                PartyCapacity.Surety, Name = "Stave & Hoop Surety Company", Address = "12 Cooper's Row\nSacramento, CA 95814" });
         return parties;
     }
 }

@@ -26,21 +26,27 @@ internal static class DemoJobs
         (t, p, d) => new DemoJob(t, p, d),
         (t, p, d) => new DemoJob(t, p, d).Delivered(-70, -41, -18).Noticed(-11),
         (t, p, d) => new DemoJob(t, p, d) { Lender = true }.Delivered(-90, -60, -30).Noticed(-85)
-            .With(at => new Waived { Index = at, On = At(t, -58), Form = WaiverForm.UnconditionalProgress, Through = t.PlusDays(-62), Amount = d })
-            .With(at => new Waived { Index = at, On = At(t, -27), Form = WaiverForm.ConditionalProgress, Through = t.PlusDays(-28), Amount = d }).Paid(-57, d + 110.25m),
+            .With(at => new Waived { Index = at, On = At(t, -58), Form = WaiverForm.UnconditionalProgress, Through = t.PlusDays(-62),
+                Amount = d })
+            .With(at => new Waived { Index = at, On = At(t, -27), Form = WaiverForm.ConditionalProgress, Through = t.PlusDays(-28),
+                Amount = d }).Paid(-57, d + 110.25m),
         (t, p, d) => new DemoJob(t, p, d) { Role = ClaimantRole.Subcontractor }.Delivered(-100, -80, -62).Noticed(-95)
             .With(at => new LaborCeased { Index = at, On = At(t, -44) }),
 
         // Finished, and the day of completion in doubt.
         (t, p, d) => Finished(t, p, d, -62)
             .With(at => new Completed { Index = at, On = At(t, -41), By = CompletionTheory.Occupation, Contested = true })
-            .With(at => new Completed { Index = at, On = new DayFact.Between(t.PlusDays(-24), t.PlusDays(-15)), By = CompletionTheory.Actual }),
+            .With(at => new Completed { Index =
+                at, On = new DayFact.Between(t.PlusDays(-24), t.PlusDays(-15)), By = CompletionTheory.Actual }),
         (t, p, d) => Finished(t, p, d, -40).OwnersNotice(-9, -16),
 
         // After recording.
         (t, p, d) => Recorded(t, p, d, -22),
-        (t, p, d) => Recorded(t, p, d, -82).With(at => new CreditRecorded { Index = at, On = At(t, -33), Until = t.PlusDays(150), Instrument = "credit-1" }),
-        (t, p, d) => Recorded(t, p, d, -70).With(at => new ActionFiled { Index = at, On = At(t, -9), Court = $"Superior Court, County of {p.County}", Case = $"26CV{4000 + p.Number}" }),
+        (t, p, d) => Recorded(t, p, d, -82)
+            .With(at => new CreditRecorded { Index = at, On = At(t, -33), Until = t.PlusDays(150), Instrument = "credit-1" }),
+        (t, p, d) => Recorded(t, p, d, -70)
+            .With(at => new ActionFiled { Index = at, On = At(t, -9), Court = $"Superior Court, County of {p.County}",
+                Case = $"26CV{4000 + p.Number}" }),
         (t, p, d) => Recorded(t, p, d, -48).Paid(-6, Owed(d)).With(at => new ReleaseDemanded { Index = at, On = At(t, -3) }),
 
         // Public and federal work.
@@ -69,7 +75,11 @@ internal static class DemoJobs
         }
     }
 
-    private static DemoPlace Place(int number) => number < Usual ? First(number) : First(number % Usual) with { Number = number, Name = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{First(number % Usual).Name}, phase {(number / Usual) + 1}") };
+    private static DemoPlace Place(int number) => number < Usual
+        ? First(number)
+        : First(number % Usual) with { Number = number,
+            Name = string.Create(System.Globalization.CultureInfo.InvariantCulture,
+                $"{First(number % Usual).Name}, phase {(number / Usual) + 1}") };
 
     private static DemoPlace First(int number) => (number % 20) switch
     {
@@ -86,7 +96,8 @@ internal static class DemoJobs
 
     // Three deliveries, the notice in time, nothing more to come.
     private static DemoJob Finished(LocalDate today, DemoPlace place, decimal dollars, int last) =>
-        new DemoJob(today, place, dollars) { Lender = place.Number % 2 == 0 }.Delivered(last - 55, last - 30, last).Noticed(last - 45).Ended(last);
+        new DemoJob(today, place, dollars) { Lender = place.Number % 2 == 0 }.Delivered(last - 55, last - 30, last).Noticed(last - 45)
+        .Ended(last);
 
     // A claim that was recorded in time: completion nine days before it.
     private static DemoJob Recorded(LocalDate today, DemoPlace place, decimal dollars, int recorded) =>

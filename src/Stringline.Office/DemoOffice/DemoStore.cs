@@ -34,7 +34,8 @@ internal static class DemoStore
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return new Outcome<string>.Refused([$"{folder} cannot be written to: {e.Message}\n  Name a folder that this user may write to."]);
+            return new Outcome<string>.Refused(
+                [$"{folder} cannot be written to: {e.Message}\n  Name a folder that this user may write to."]);
         }
     }
 }

@@ -33,7 +33,8 @@ internal static class AnswerReading
         if (text.Length == 0)
         {
             if (asked.Required)
-                faults.Add(field, asked.Answer is Answer.OneOf or Answer.YesOrNo or Answer.Party or Answer.County ? "Choose one." : "This must be filled in.");
+                faults.Add(field, asked.Answer is Answer.OneOf or Answer.YesOrNo or Answer.Party or Answer.County
+                    ? "Choose one." : "This must be filled in.");
             return null;
         }
 
@@ -42,7 +43,8 @@ internal static class AnswerReading
             case Answer.Money or Answer.SignedMoney:
                 if (TypedMoney.Read(text) is { } dollars && (dollars >= 0 || asked.Answer == Answer.SignedMoney))
                     return JsonValue.Create(dollars);
-                faults.Add(field, $"\"{text}\" is no amount: dollars and cents, such as 12,500.00{(asked.Answer == Answer.SignedMoney ? " or -350.00" : "")}.");
+                faults.Add(field, $"\"{text}\" is no amount: dollars and cents, such as "
+                    + $"12,500.00{(asked.Answer == Answer.SignedMoney ? " or -350.00" : "")}.");
                 return null;
             case Answer.Day:
                 if (DayText.Read(text, out _) is not { } expected)
@@ -50,7 +52,8 @@ internal static class AnswerReading
                 faults.Add(field, $"\"{text}\" cannot be read: it should be {expected}.");
                 return null;
             case Answer.Count:
-                if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= asked.Least && count <= 9999)
+                if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count >= asked.Least
+                    && count <= 9999)
                     return JsonValue.Create(count);
                 faults.Add(field, $"\"{text}\" is no count: a whole number from {asked.Least} to 9999.");
                 return null;
@@ -96,5 +99,6 @@ internal static class AnswerReading
     }
 
     private static decimal? Percent(string text) =>
-        TypedMoney.Read(text.EndsWith('%') ? text[..^1] : text) is { } percent and >= 0m and <= 100m && !text.Contains('$', StringComparison.Ordinal) ? percent : null;
+        TypedMoney.Read(text.EndsWith('%') ? text[..^1] : text) is { } percent and >= 0m and <= 100m
+        && !text.Contains('$', StringComparison.Ordinal) ? percent : null;
 }

@@ -51,7 +51,8 @@ internal sealed record EntryDraft(JobFile? Job, Faults Faults)
     private static EntryDraft Checked(JobFile before, EntryForm form, JsonObject json, Faults faults)
     {
         var place = before.Entries.Count;
-        List<ReadOnlyMemory<byte>> entries = [.. before.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry)), Encoding.UTF8.GetBytes(json.ToJsonString())];
+        List<ReadOnlyMemory<byte>> entries = [.. before.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry)),
+            Encoding.UTF8.GetBytes(json.ToJsonString())];
         switch (JournalText.ReadAdded(before.Name, JournalText.Head(before), entries, newHead: false, known: place))
         {
             case JobFileResult.Read read:

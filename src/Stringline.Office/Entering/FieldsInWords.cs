@@ -15,7 +15,8 @@ internal static partial class FieldsInWords
     }
 
     private static string? Labeled(string name, IReadOnlyList<Asked> fields) =>
-        fields.FirstOrDefault(asked => asked.Name == name || asked.Name.EndsWith("." + name, StringComparison.Ordinal)) is { } found ? $"“{found.Label}”" : null;
+        fields.FirstOrDefault(asked => asked.Name == name || asked.Name.EndsWith("." + name, StringComparison.Ordinal)) is { } found
+        ? $"“{found.Label}”" : null;
 
     [GeneratedRegex("`([a-zA-Z.]+)`")]
     private static partial Regex Name();

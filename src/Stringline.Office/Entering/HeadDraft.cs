@@ -40,7 +40,8 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
             for (var i = 0; i < items.Count; i++)
             {
                 foreach (var asked in list.Fields)
-                    typed.Set(Field(list, i, asked), TitleText.IsTitle(asked.Name) ? TitleText.Write(items[i]!.AsObject().At(asked.Name)) : HeadPaths.Text(items[i]!.AsObject().At(asked.Name)));
+                    typed.Set(Field(list, i, asked), TitleText.IsTitle(asked.Name)
+                        ? TitleText.Write(items[i]!.AsObject().At(asked.Name)) : HeadPaths.Text(items[i]!.AsObject().At(asked.Name)));
             }
         }
 
@@ -48,7 +49,8 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
     }
 
     /// <summary>The field of an item of a list.</summary>
-    public static string Field(HeadList list, int item, Asked asked) => string.Create(CultureInfo.InvariantCulture, $"{list.Path}[{item}].{asked.Name}");
+    public static string Field(HeadList list, int item, Asked asked) =>
+        string.Create(CultureInfo.InvariantCulture, $"{list.Path}[{item}].{asked.Name}");
 
     /// <summary>How many items of a list are shown: those that are typed or there, and two blank ones.</summary>
     public static int Shown(HeadList list, Typed typed)
@@ -57,7 +59,8 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         foreach (var (field, value) in typed.All)
         {
             if (value.Length > 0 && field.StartsWith(list.Path + "[", StringComparison.Ordinal)
-                && int.TryParse(field[(list.Path.Length + 1)..].Split(']')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var item))
+                && int.TryParse(field[(list.Path.Length + 1)..].Split(']')[0], NumberStyles.None, CultureInfo.InvariantCulture,
+                    out var item))
                 last = Math.Max(last, item);
         }
 
@@ -76,7 +79,8 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         var ids = named.ToHashSet(StringComparer.Ordinal);
         for (var i = 0; i < Math.Max(Shown(list, typed), list.Path == "work.structures" ? named.Count : 0); i++)
         {
-            var isBlank = list.Fields.All(asked => typed[Field(list, i, asked)].Length == 0) && !(list.Path == "work.structures" && i < named.Count);
+            var isBlank =
+                list.Fields.All(asked => typed[Field(list, i, asked)].Length == 0) && !(list.Path == "work.structures" && i < named.Count);
             if (isBlank || typed[$"{list.Path}[{i}].{TakeOut}"] == "true")
                 continue;
             var item = new JsonObject();
@@ -85,7 +89,8 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
             foreach (var asked in list.Fields)
             {
                 var field = Field(list, i, asked);
-                item.Put(asked.Name, TitleText.IsTitle(asked.Name) ? TitleText.Read(asked.Name, typed[field], field, faults) : AnswerReading.Read(asked, field, typed, faults));
+                item.Put(asked.Name, TitleText.IsTitle(asked.Name)
+                    ? TitleText.Read(asked.Name, typed[field], field, faults) : AnswerReading.Read(asked, field, typed, faults));
             }
 
             places.Add(i);
@@ -105,8 +110,8 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
         }
     }
 
-    // A permit, bond, signer or license of which all that was said is taken away is none. One of which nothing was said before stays: it may
-    // be known that there is a bond, and nothing else of it.
+    // A permit, bond, signer or license of which all that was said is taken away is none. One of which nothing was said before stays: it
+    // may be known that there is a bond, and nothing else of it.
     private static void DropEmpty(JsonObject head, JsonObject before)
     {
         foreach (var path in (string[])["work.permit", "work.paymentBond", "work.directContract", "claimant.signer", "contract"])
@@ -115,7 +120,9 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
                 head.Put(path, null);
         }
 
-        if (head.At("claimant.license") is JsonObject license && license.All(field => field.Value is null or JsonArray { Count: 0 } || (field.Key == "never" && !field.Value.GetValue<bool>())))
+        if (head.At("claimant.license") is JsonObject license
+            && license.All(field =>
+                field.Value is null or JsonArray { Count: 0 } || (field.Key == "never" && !field.Value.GetValue<bool>())))
             head.Put("claimant.license", null);
         foreach (var party in (head["parties"] as JsonArray ?? []).OfType<JsonObject>())
         {
@@ -127,7 +134,8 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
     private static HeadDraft Checked(JobFile before, HeadPart part, JsonObject head, List<int> places, Faults faults)
     {
         List<ReadOnlyMemory<byte>> entries = [.. before.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry))];
-        switch (JournalText.ReadAdded(before.Name, Encoding.UTF8.GetBytes(head.ToJsonString()), entries, newHead: true, known: entries.Count))
+        switch (JournalText.ReadAdded(before.Name, Encoding.UTF8.GetBytes(head.ToJsonString()), entries, newHead: true,
+            known: entries.Count))
         {
             case JobFileResult.Read read:
                 return new HeadDraft(read.Job, faults);
@@ -152,11 +160,15 @@ internal sealed record HeadDraft(JobFile? Job, Faults Faults)
             var close = path.IndexOf(']', StringComparison.Ordinal);
             var place = places[int.Parse(path[(list.Path.Length + 1)..close], CultureInfo.InvariantCulture)];
             var name = path[(close + 1)..].TrimStart('.');
-            var asked = list.Fields.FirstOrDefault(asked => asked.Name == name || name.StartsWith(asked.Name + "[", StringComparison.Ordinal) || name.StartsWith(asked.Name + ".", StringComparison.Ordinal))
-                ?? list.Fields.FirstOrDefault(asked => name.Length > 0 && asked.Name.StartsWith(name + ".", StringComparison.Ordinal)) ?? list.Fields[0];
+            var asked = list.Fields.FirstOrDefault(asked => asked.Name == name
+                || name.StartsWith(asked.Name + "[", StringComparison.Ordinal)
+                || name.StartsWith(asked.Name + ".", StringComparison.Ordinal))
+                ?? list.Fields.FirstOrDefault(asked => name.Length > 0 && asked.Name.StartsWith(name + ".", StringComparison.Ordinal))
+                ?? list.Fields[0];
             return Field(list, place, asked);
         }
 
-        return part.Fields.FirstOrDefault(asked => asked.Name == path || asked.Name.StartsWith(path + ".", StringComparison.Ordinal))?.Name ?? "";
+        return part.Fields.FirstOrDefault(asked => asked.Name == path || asked.Name.StartsWith(path + ".", StringComparison.Ordinal))?.Name
+            ?? "";
     }
 }

@@ -2,7 +2,10 @@ using System.Text.Json.Nodes;
 
 namespace Stringline.Office.Entering;
 
-/// <summary>Persons who hold title as they are typed: one on a line, <c>Surname, Given names, Suffix</c> (with semicolons where a name holds a comma), or <c>= Entity</c>. Surname and given names are never guessed.</summary>
+/// <summary>
+/// Persons who hold title as they are typed: one on a line, <c>Surname, Given names, Suffix</c> (with semicolons where a name holds a
+/// comma), or <c>= Entity</c>. Surname and given names are never guessed.
+/// </summary>
 internal static class TitleText
 {
     private const string Persons = "holdsTitleAs.persons";
@@ -22,7 +25,8 @@ internal static class TitleText
     /// <summary>As the file has it; null where nothing was typed.</summary>
     public static JsonNode? Read(string name, string text, string field, Faults faults)
     {
-        var persons = text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(line => Person(line, field, faults)).OfType<JsonNode>().ToArray();
+        var persons = text.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+            .Select(line => Person(line, field, faults)).OfType<JsonNode>().ToArray();
         return persons.Length == 0 ? null : name == Decedent ? persons[0] : new JsonArray(persons);
     }
 
@@ -42,7 +46,8 @@ internal static class TitleText
     {
         if (line.StartsWith('='))
             return new JsonObject { ["entity"] = line[1..].Trim() };
-        var parts = line.Contains(';', StringComparison.Ordinal) ? line.TrimEnd(';', ' ').Split(';', StringSplitOptions.TrimEntries) : line.Split(',', StringSplitOptions.TrimEntries);
+        var parts = line.Contains(';', StringComparison.Ordinal)
+            ? line.TrimEnd(';', ' ').Split(';', StringSplitOptions.TrimEntries) : line.Split(',', StringSplitOptions.TrimEntries);
         if (parts.Length > 3 || parts[0].Length == 0)
         {
             faults.Add(field, $"\"{line}\" cannot be read: Surname, Given names, Suffix, or an entity after a = sign.");

@@ -4,7 +4,9 @@ using Stringline.Law.Facts;
 
 namespace Stringline.Office.Entering;
 
-/// <summary>What was typed into a form, field by field, before anything is made of it. It goes into hidden fields and back unchanged.</summary>
+/// <summary>
+/// What was typed into a form, field by field, before anything is made of it. It goes into hidden fields and back unchanged.
+/// </summary>
 internal sealed class Typed
 {
     /// <summary>What stands before a field's name in the page.</summary>
@@ -83,10 +85,12 @@ internal sealed class Typed
                     typed.Set(WhenTyped.To, Text(field.Value));
                     break;
                 case "unpaidWaivers":
-                    typed.Set("unpaidWaivers", field.Value.GetArrayLength() == 0 ? AnswerReading.NoDay : string.Join('\n', field.Value.EnumerateArray().Select(Text)));
+                    typed.Set("unpaidWaivers", field.Value.GetArrayLength() == 0
+                        ? AnswerReading.NoDay : string.Join('\n', field.Value.EnumerateArray().Select(Text)));
                     break;
                 case var name:
-                    typed.Set(name, field.Value.ValueKind == JsonValueKind.Array ? [.. field.Value.EnumerateArray().Select(Text)] : [Text(field.Value)]);
+                    typed.Set(name, field.Value.ValueKind == JsonValueKind.Array
+                        ? [.. field.Value.EnumerateArray().Select(Text)] : [Text(field.Value)]);
                     break;
             }
         }

@@ -49,7 +49,8 @@ internal static class WhenTyped
                 entry["on"] = One(typed[Day], "the day", faults);
                 break;
             case Between:
-                entry["between"] = new JsonArray(One(typed[First], "the first day it can have been", faults), One(typed[Last], "the last day it can have been", faults));
+                entry["between"] = new JsonArray(One(typed[First], "the first day it can have been", faults),
+                    One(typed[Last], "the last day it can have been", faults));
                 InOrder(typed[First], typed[Last], faults);
                 break;
             case Span when rule == DayRule.Span:

@@ -34,7 +34,8 @@ internal sealed class DeskWords : Door
     public static string Of(RefusedRow row) => Signs.Spelled(row.Say(Page));
 
     /// <summary>A fault of the table in the words of a page.</summary>
-    public static string Of(SheetException refusal) => new Fault(refusal.Fault.File, refusal.Fault.Path, Of(refusal.Found), Of(refusal.Expected)).ToString();
+    public static string Of(SheetException refusal) =>
+        new Fault(refusal.Fault.File, refusal.Fault.Path, Of(refusal.Found), Of(refusal.Expected)).ToString();
 
     /// <inheritdoc/>
     protected override string OfPointer(IPointer aim) => aim switch

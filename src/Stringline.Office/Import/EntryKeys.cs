@@ -26,7 +26,8 @@ internal sealed class EntryKeys
     public static string Payment(string key) => "payment:" + key;
 
     /// <summary>The id of the entry after <paramref name="versions"/> others of the same row.</summary>
-    public static string Version(string id, int versions) => versions == 0 ? id : id + "#" + (versions + 1).ToString(CultureInfo.InvariantCulture);
+    public static string Version(string id, int versions) =>
+        versions == 0 ? id : id + "#" + (versions + 1).ToString(CultureInfo.InvariantCulture);
 
     /// <summary>Takes an entry.</summary>
     public void Add(Entry entry)

@@ -84,7 +84,8 @@ public sealed record FileReport
 /// <param name="Received">The day.</param>
 /// <param name="Amount">Dollars and cents.</param>
 /// <param name="Parts">Job by job.</param>
-public sealed record AcrossReport(string File, int Line, string Customer, LocalDate Received, decimal Amount, IReadOnlyList<AcrossPart> Parts);
+public sealed record AcrossReport(string File, int Line, string Customer, LocalDate Received, decimal Amount,
+    IReadOnlyList<AcrossPart> Parts);
 
 /// <summary>A part of such a payment.</summary>
 /// <param name="Job">The job's key.</param>
@@ -112,7 +113,8 @@ public sealed record AcrossPart(string Job, decimal Amount, AppliedTo Why, Local
 /// <param name="Across">Payments applied over several jobs.</param>
 /// <param name="Assumed">What was taken to be so for new jobs since no table says it.</param>
 public sealed record ImportReport(
-    IReadOnlyList<FileReport> Files, long JobsAdded, long JobsExtended, long Changes, IReadOnlyList<AcrossReport> Across, IReadOnlyList<Sentence> Assumed)
+    IReadOnlyList<FileReport> Files, long JobsAdded, long JobsExtended, long Changes, IReadOnlyList<AcrossReport> Across,
+        IReadOnlyList<Sentence> Assumed)
 {
     /// <summary>What is asked before it is written; where it was written, what was confirmed.</summary>
     public IReadOnlyList<ImportQuestion> Questions { get; init; } = [];

@@ -17,7 +17,9 @@ public sealed record ImportRequest(IReadOnlyList<string> Files, string Who)
     /// <summary>Whether a dry run too writes the files of refused rows.</summary>
     public bool RefusedFilesOfDryRun { get; init; }
 
-    /// <summary>Which questions of <see cref="ImportQuestions"/> a person has confirmed; where another is asked, nothing is written.</summary>
+    /// <summary>
+    /// Which questions of <see cref="ImportQuestions"/> a person has confirmed; where another is asked, nothing is written.
+    /// </summary>
     public IReadOnlyCollection<string> Confirmed { get; init; } = [];
 
     /// <summary>Stops the reading of its files.</summary>

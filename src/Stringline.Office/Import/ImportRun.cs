@@ -51,7 +51,8 @@ internal sealed class ImportRun(string id, string file, bool isWriting, long row
         }
 
         var last = isWriting ? string.Create(CultureInfo.InvariantCulture, $", {Interlocked.Read(ref written):N0} written") : "";
-        return new ToldProgress(string.Create(CultureInfo.InvariantCulture, $"Step 2 of 2: {through:N0} of {all:N0} jobs gone through{last}."), (int)Math.Min(99, through * 100 / all));
+        return new ToldProgress(string.Create(CultureInfo.InvariantCulture,
+            $"Step 2 of 2: {through:N0} of {all:N0} jobs gone through{last}."), (int)Math.Min(99, through * 100 / all));
     }
 
     /// <inheritdoc/>

@@ -7,11 +7,16 @@ using Stringline.Store;
 
 namespace Stringline.Office.Import;
 
-/// <summary>Works on one table at a time for a store: looks, or writes in one transaction. It goes on when the page is left, and stops with the desk.</summary>
-internal sealed class ImportRuns(IJournal journal, DeskOptions options, WaitingTables tables, PortfolioRefresh refresh, DeskDay day, ILogger<ImportRuns> log)
+/// <summary>
+/// Works on one table at a time for a store: looks, or writes in one transaction. It goes on when the page is left, and stops with the
+/// desk.
+/// </summary>
+internal sealed class ImportRuns(IJournal journal, DeskOptions options, WaitingTables tables, PortfolioRefresh refresh, DeskDay day,
+    ILogger<ImportRuns> log)
     : IBackgroundWork, IDisposable
 {
-    private static readonly Action<ILogger, string, Exception?> Failed = LoggerMessage.Define<string>(LogLevel.Error, default, "The import of {File} failed.");
+    private static readonly Action<ILogger, string, Exception?> Failed =
+        LoggerMessage.Define<string>(LogLevel.Error, default, "The import of {File} failed.");
 
     private readonly Lock gate = new();
     private ImportRun? current;
@@ -44,7 +49,8 @@ internal sealed class ImportRuns(IJournal journal, DeskOptions options, WaitingT
             {
                 state = state.Step == ImportStep.Writing
                     ? state with { Step = ImportStep.Broken, WasBroken = true }
-                    : state with { Step = ImportStep.Received, Trouble = "The desk was closed while it was looking. Nothing was written. Look again." };
+                    : state with { Step =
+                        ImportStep.Received, Trouble = "The desk was closed while it was looking. Nothing was written. Look again." };
                 tables.Keep(state);
                 return state;
             }
@@ -72,14 +78,18 @@ internal sealed class ImportRuns(IJournal journal, DeskOptions options, WaitingT
         lock (gate)
         {
             if (current is not null)
-                return $"\"{current.File}\" is being {(current.IsWriting ? "imported" : "read")} just now, and a store takes one import at a time. Nothing was begun. Wait until it is done, or stop it.";
+                return $"\"{current.File}\" is being {(current.IsWriting ? "imported" : "read")} just now, and a store takes one import at "
+                    + $"a time. Nothing was begun. Wait until it is done, or stop it.";
             if (TryLock() is not { } held)
-                return "Another desk on this store is importing just now, and a store takes one import at a time. Nothing was begun. Try again when it is done.";
-            var mapping = state.Mapping is null ? ColumnMapping.None : MappingJson.Read(System.Text.Encoding.UTF8.GetBytes(state.Mapping), state.File);
+                return "Another desk on this store is importing just now, and a store takes one import at a time. Nothing was begun. Try "
+                    + "again when it is done.";
+            var mapping = state.Mapping is null
+                ? ColumnMapping.None : MappingJson.Read(System.Text.Encoding.UTF8.GetBytes(state.Mapping), state.File);
             state = state with { Step = write ? ImportStep.Writing : ImportStep.Looking, Trouble = null };
             tables.Keep(state);
             var run = current = new ImportRun(state.Id, state.File, write, state.Told?.Rows ?? state.AboutRows);
-            var request = state.Choices.Request(tables.PathOf(state), options.Who, mapping, dryRun: !write, day.Today) with { Stop = run.Stopped };
+            var request =
+                state.Choices.Request(tables.PathOf(state), options.Who, mapping, dryRun: !write, day.Today) with { Stop = run.Stopped };
             work = Task.Run(() => Work(state, request, run, held));
             return null;
         }
@@ -116,7 +126,8 @@ internal sealed class ImportRuns(IJournal journal, DeskOptions options, WaitingT
         {
             using var mark = tables.Mark(state);
             var told = ImportSummary.Of(new SheetImport(journal, OpenDays.Statutory).Run(request, run));
-            state = state with { Step = run.IsWriting ? ImportStep.Written : ImportStep.Looked, Told = told, WasBroken = state.WasBroken && !run.IsWriting };
+            state = state with { Step = run.IsWriting
+                ? ImportStep.Written : ImportStep.Looked, Told = told, WasBroken = state.WasBroken && !run.IsWriting };
             if (run.IsWriting)
                 refresh.Wake();
         }
@@ -131,14 +142,16 @@ internal sealed class ImportRuns(IJournal journal, DeskOptions options, WaitingT
         }
         catch (Exception e) when (e is SheetException or StoreException)
         {
-            state = state with { Step = back, Trouble = Inside(tables.FolderOf(state), e is SheetException refusal ? DeskWords.Of(refusal) : e.Message) + "\nNothing was written." };
+            state = state with { Step = back, Trouble = Inside(tables.FolderOf(state), e is SheetException refusal
+                ? DeskWords.Of(refusal) : e.Message) + "\nNothing was written." };
         }
         catch (Exception e)
         {
             Failed(log, state.File, e);
             state = run.IsWriting
                 ? state with { Step = ImportStep.Broken, WasBroken = true, Trouble = $"Stringline itself failed ({e.Message})." }
-                : state with { Step = back, Trouble = $"Stringline itself failed ({e.Message}). Nothing was written. The reason is on the console from which the desk was started; please report it." };
+                : state with { Step = back, Trouble = $"Stringline itself failed ({e.Message}). Nothing was written. The reason is on the "
+                    + $"console from which the desk was started; please report it." };
         }
         finally
         {
@@ -147,7 +160,8 @@ internal sealed class ImportRuns(IJournal journal, DeskOptions options, WaitingT
     }
 
     // The folder in which the table waits is left out, where the system names it too.
-    private static string Inside(string folder, string text) => text.Replace(folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
+    private static string Inside(string folder, string text) =>
+        text.Replace(folder + Path.DirectorySeparatorChar, "", StringComparison.Ordinal);
 
     private void End(ImportState state, FileStream held)
     {

@@ -28,7 +28,10 @@ internal enum ImportStep
     SetAside,
 }
 
-/// <summary>A table that was given to the desk. It lies as one JSON document beside the table, so that it is found again when the desk is opened anew.</summary>
+/// <summary>
+/// A table that was given to the desk. It lies as one JSON document beside the table, so that it is found again when the desk is opened
+/// anew.
+/// </summary>
 internal sealed record ImportState
 {
     /// <summary>Its name in addresses: 32 hexadecimal digits.</summary>

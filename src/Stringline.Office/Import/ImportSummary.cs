@@ -80,7 +80,8 @@ internal sealed record ImportSummary
             Unchanged = file.Unchanged,
             Refused = file.Refused.Count,
             Blank = file.Blank,
-            Ignored = [.. file.Ignored.GroupBy(row => row.As).Select(group => new ToldIgnored(group.Key, group.Count(), group.First().Line))],
+            Ignored = [.. file.Ignored.GroupBy(row => row.As)
+                .Select(group => new ToldIgnored(group.Key, group.Count(), group.First().Line))],
             FirstRefused = [.. file.Refused.Take(MostRefused).Select(row => new ToldRow(row.Line, DeskWords.Of(row)))],
             DayOfInvoice = file.DayOfInvoice,
             JobsAdded = report.JobsAdded,

@@ -45,8 +45,10 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
         {
             if (row.Table.IsRefused(row.Line))
                 continue;
-            var id = IdOf(keys, EntryKeys.Invoice(row.Invoice), EntryKeys.Payment(row.Invoice), row.IsCredit || row.Table.Header.Has(Column.RowType));
-            Put(entries, keys, new Rowed(row.Table, row.Line, id, Invoice(row), row.Invoice) { AsksNegative = row is { Amount: < 0, IsCredit: false } }, taken, added);
+            var id = IdOf(keys, EntryKeys.Invoice(row.Invoice), EntryKeys.Payment(row.Invoice), row.IsCredit
+                || row.Table.Header.Has(Column.RowType));
+            Put(entries, keys, new Rowed(row.Table, row.Line, id, Invoice(row), row.Invoice) { AsksNegative =
+                row is { Amount: < 0, IsCredit: false } }, taken, added);
         }
 
         foreach (var row in draft.Payments)
@@ -56,12 +58,14 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
             var directed = row.Toward ?? (IsTowardItsInvoice(draft, keys, row) ? row.Number : null);
             if (directed is { } toward && keys.WithRef(toward) is null)
             {
-                row.Table.Refuse(row.Line, $"a payment toward \"{toward}\", which job {draft.Key} does not have; it should be the number of an invoice of that job, imported first or in the same import");
+                row.Table.Refuse(row.Line, $"a payment toward \"{toward}\", which job {draft.Key} does not have; it should be the number "
+                    + $"of an invoice of that job, imported first or in the same import");
                 continue;
             }
 
             var paid = new Paid { Index = 0, On = DayFact.On(row.On), Amount = row.Amount, From = row.From, Toward = directed };
-            var id = IdOf(keys, EntryKeys.Payment(row.Key), EntryKeys.Invoice(row.Number ?? ""), row.Number is not null && directed is null);
+            var id = IdOf(keys, EntryKeys.Payment(row.Key), EntryKeys.Invoice(row.Number ?? ""), row.Number is not null
+                && directed is null);
             Put(entries, keys, new Rowed(row.Table, row.Line, id, paid, null) { Counts = row.Counts }, taken, added);
         }
 
@@ -71,10 +75,12 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
         return job;
     }
 
-    // A ledger may write beside a payment the number of the invoice that it pays; a row with the invoice's own day and sum was that invoice before.
+    // A ledger may write beside a payment the number of the invoice that it pays; a row with the invoice's own day and sum was that invoice
+    // before.
     private static bool IsTowardItsInvoice(JobDraft draft, EntryKeys keys, PaymentRow row) => row.Number is { } number
         && (draft.Invoices.Exists(invoice => invoice.Invoice == number && !invoice.Table.IsRefused(invoice.Line))
-            || (keys.Of(EntryKeys.Invoice(number)) is [.., Furnished stored] && (stored.Amount != row.Amount || stored.On != DayFact.On(row.On))));
+            || (keys.Of(EntryKeys.Invoice(number)) is [.., Furnished stored]
+                && (stored.Amount != row.Amount || stored.On != DayFact.On(row.On))));
 
     // A row of a ledger that was imported as another kind before is known by the id that it had then.
     private static string IdOf(EntryKeys keys, string own, string other, bool mayBeOther) =>
@@ -135,8 +141,10 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
     public static bool Same(JobFile a, JobFile b) => Tables.JournalText.Head(a).AsSpan().SequenceEqual(Tables.JournalText.Head(b));
 
     private static Entry Invoice(InvoiceRow row) => row.Amount < 0 || row.IsCredit
-        ? new Credited { Index = 0, On = DayFact.On(row.On), Amount = Math.Abs(row.Amount), Text = row.Text is null ? $"Credit {row.Invoice}" : $"Credit {row.Invoice}: {row.Text}" }
-        : new Furnished { Index = 0, On = DayFact.On(row.On), Until = DayFact.On(row.Until ?? row.On), Amount = row.Amount, Text = row.Text, Ref = row.Invoice };
+        ? new Credited { Index = 0, On = DayFact.On(row.On), Amount = Math.Abs(row.Amount), Text = row.Text is null
+            ? $"Credit {row.Invoice}" : $"Credit {row.Invoice}: {row.Text}" }
+        : new Furnished { Index = 0, On = DayFact.On(row.On), Until = DayFact.On(row.Until ?? row.On), Amount = row.Amount, Text = row.Text,
+            Ref = row.Invoice };
 
     /// <summary>What a row makes.</summary>
     /// <param name="Table">Its table.</param>
@@ -151,7 +159,8 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
         public bool Counts { get; init; } = true;
     }
 
-    private static void Put(List<Entry> entries, EntryKeys keys, Rowed row, Taken taken, List<(TableRows Table, int Line, Entry Entry)> added)
+    private static void Put(List<Entry> entries, EntryKeys keys, Rowed row, Taken taken,
+        List<(TableRows Table, int Line, Entry Entry)> added)
     {
         var (table, line, entry) = (row.Table, row.Line, row.Entry);
         var made = keys.Of(row.Id);
@@ -160,7 +169,8 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
             if (row.Reference is not null && keys.WithRef(row.Reference) is { } byHand)
             {
                 if (!IsSame(byHand, entry))
-                    table.Refuse(line, $"the job has \"{row.Reference}\" already, entered by hand with another day, amount or text; it should be the same, or be corrected by hand");
+                    table.Refuse(line, $"the job has \"{row.Reference}\" already, entered by hand with another day, amount or text; it "
+                        + $"should be the same, or be corrected by hand");
                 else if (row.Counts)
                     Taken.Count(taken.Unchanged, table);
                 return;
@@ -180,7 +190,9 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
         }
         else if (keys.Replacing(last) is { } later)
         {
-            table.Refuse(line, $"differs from what was imported before, and that was {(later is Withdrawn ? "taken back" : "corrected")} by hand since ({later.Path}); it should be corrected by hand");
+            table.Refuse(line,
+                $"differs from what was imported before, and that was {(later is Withdrawn ? "taken back" : "corrected")} by hand since "
+                    + $"({later.Path}); it should be corrected by hand");
         }
         else
         {
@@ -211,5 +223,6 @@ internal sealed class JobBuild(ImportRequest request, ISet<Sentence> assumed, Op
 
     // Equal in all that a row can say: its place, its name and what it replaces are the journal's.
     private static bool IsSame(Entry stored, Entry row) =>
-        stored with { Index = 0, Id = null, Supersedes = null, Learned = null } == row with { Index = 0, Id = null, Supersedes = null, Learned = null };
+        stored with { Index = 0, Id = null, Supersedes = null, Learned = null } == row with { Index = 0, Id = null, Supersedes = null,
+            Learned = null };
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Tables;
 using Stringline.Tables.Sheets.Columns;
 using Stringline.Tables.Sheets.Reading;
@@ -11,7 +12,8 @@ internal sealed class JobDraft(string key)
     /// <summary>The columns that speak of the job itself.</summary>
     public static IReadOnlyList<Column> HeadColumns { get; } =
     [
-        Column.JobName, Column.Customer, Column.CustomerAddress, Column.CustomerIs, Column.Street, Column.City, Column.Zip, Column.County, Column.Apn,
+        Column.JobName, Column.Customer, Column.CustomerAddress, Column.CustomerIs, Column.Street, Column.City, Column.Zip, Column.County,
+            Column.Apn,
         Column.Owner, Column.OwnerAddress, Column.DirectContractor, Column.DirectContractorAddress, Column.Lender, Column.LenderAddress,
         Column.WorkKind, Column.ContractPrice, Column.ContractDay,
         Column.CustomerTelephone, Column.CustomerEmail, Column.OwnerTelephone, Column.OwnerEmail,
@@ -50,7 +52,9 @@ internal sealed class JobDraft(string key)
             FirstHead ??= (table, row.Line);
             var known = head[At(column)];
             if (known is not null && known != text && ColumnWords.Fold(known) != ColumnWords.Fold(text))
-                return FormattableString.Invariant($"\"{text}\" under \"{table.Name(column)}\", where job {Key} has \"{known}\" from line {FirstHead.Value.Line} of {FirstHead.Value.Table.Called}; it should be the same on every row of a job");
+                return string.Create(CultureInfo.InvariantCulture, $"\"{text}\" under \"{table.Name(column)}\", where "
+                    + $"job {Key} has \"{known}\" from line {FirstHead.Value.Line} of {FirstHead.Value.Table.Called}; it should be the "
+                    + $"same on every row of a job");
             head[At(column)] ??= text;
         }
 

@@ -16,12 +16,14 @@ internal sealed class JobHead(ImportRequest request)
     private static readonly (PartyColumns Columns, PartyCapacity Capacity, string Id)[] Others =
     [
         (new(Column.Owner, Column.OwnerAddress, Column.OwnerTelephone, Column.OwnerEmail), PartyCapacity.Owner, "owner"),
-        (new(Column.DirectContractor, Column.DirectContractorAddress, Column.DirectContractorTelephone, Column.DirectContractorEmail), PartyCapacity.DirectContractor, "direct-contractor"),
+        (new(Column.DirectContractor, Column.DirectContractorAddress, Column.DirectContractorTelephone, Column.DirectContractorEmail),
+            PartyCapacity.DirectContractor, "direct-contractor"),
         (new(Column.Lender, Column.LenderAddress, Column.LenderTelephone, Column.LenderEmail), PartyCapacity.ConstructionLender, "lender"),
     ];
 
     // One object, so that it is assumed once.
-    private static readonly Sentence AllPrivate = $"New jobs are taken to be private works, since no column and no {ImportAsk.Work} says otherwise.";
+    private static readonly Sentence AllPrivate =
+        $"New jobs are taken to be private works, since no column and no {ImportAsk.Work} says otherwise.";
 
     private const string CustomerId = "customer";
 
@@ -35,11 +37,14 @@ internal sealed class JobHead(ImportRequest request)
         var county = County(draft.Head(Column.County) ?? request.County);
         var kind = draft.Head(Column.WorkKind) is { } word ? Word(JobFileWords.Kind, word) : (int?)request.Work;
         if (draft.HeadRows.Find(row => row.Table.IsRefused(row.Line)) is { Table: { } table } refused)
-            missing = $"job {draft.Key} is not in the store, and the row that describes it (line {refused.Line} of {table.Called}) is refused";
+            missing = $"job {draft.Key} is not in the store, and the row that describes it "
+                + $"(line {refused.Line} of {table.Called}) is refused";
         else if (request.Claimant is null || request.Role is null)
             missing = $"job {draft.Key} is not in the store, and nothing says who claims; give {ImportAsk.Claimant}, or add the job first";
         else if (county is null)
-            missing = $"job {draft.Key} is not in the store, and its county is {(draft.Head(Column.County) is { } text ? $"\"{text}\"" : "not said")}; it should be one of California's 58 counties under \"County\", or {ImportAsk.County}";
+            missing = $"job {draft.Key} is not in the store, and its county "
+                + $"is {(draft.Head(Column.County) is { } text ? $"\"{text}\"" : "not said")}; it should be one of California's 58 "
+                + $"counties under \"County\", or {ImportAsk.County}";
         else if (draft.Head(Column.WorkKind) is { } work && kind is null)
             missing = $"job {draft.Key} is a work of kind \"{work}\"; it should be {string.Join(", ", JobFileWords.Kind.Words)}";
         else if (Parties(draft, out var parties) is { } fault)
@@ -54,9 +59,11 @@ internal sealed class JobHead(ImportRequest request)
                 Work = new Work
                 {
                     Kind = (WorkKind)(kind ?? 0),
-                    Site = new Site { County = county, Street = draft.Head(Column.Street), City = draft.Head(Column.City), Zip = draft.Head(Column.Zip), Apn = draft.Head(Column.Apn) },
+                    Site = new Site { County = county, Street = draft.Head(Column.Street), City = draft.Head(Column.City),
+                        Zip = draft.Head(Column.Zip), Apn = draft.Head(Column.Apn) },
                 },
-                Claimant = new Claimant { Name = request.Claimant, Role = request.Role.Value, HiredBy = draft.Head(Column.Customer) is null ? null : HirerId(parties, draft) },
+                Claimant = new Claimant { Name = request.Claimant, Role = request.Role.Value, HiredBy = draft.Head(Column.Customer) is null
+                    ? null : HirerId(parties, draft) },
                 Parties = parties,
                 Contract = new Contract { Price = Price(draft), On = ContractDay(draft) },
             };
@@ -140,14 +147,16 @@ internal sealed class JobHead(ImportRequest request)
         return null;
     }
 
-    private static string HirerId(List<Party> parties, JobDraft draft) => parties.Find(party => party.Name == draft.Head(Column.Customer))?.Id ?? CustomerId;
+    private static string HirerId(List<Party> parties, JobDraft draft) =>
+        parties.Find(party => party.Name == draft.Head(Column.Customer))?.Id ?? CustomerId;
 
     private PartyCapacity? CustomerCapacity(JobDraft draft) =>
         draft.Head(Column.CustomerIs) is { } word ? (PartyCapacity?)Word(JobFileWords.Capacity, word) : request.CustomerIs;
 
     private static Sentence CapacityMissing(JobDraft draft) => draft.Head(Column.CustomerIs) is { } word
         ? (Sentence)$"\"{word}\" as what the customer is on the work; it should be owner, direct-contractor, subcontractor or supplier"
-        : (Sentence)$"job {draft.Key} has a customer, and nothing says what it is on the work; it should be owner, direct-contractor, subcontractor or supplier under \"Customer is\", or {ImportAsk.CustomerIs}";
+        : (Sentence)($"job {draft.Key} has a customer, and nothing says what it is on the work; it should be owner, direct-contractor, "
+            + $"subcontractor or supplier under \"Customer is\", or {ImportAsk.CustomerIs}");
 
     private static void Rename(List<Party> parties, int place, PartyColumns columns, JobDraft draft)
     {

@@ -5,7 +5,9 @@ using Stringline.Store;
 
 namespace Stringline.Office.Import;
 
-/// <summary>Finds the jobs of payments that name none: by their invoice, or by the order of law over the customer's jobs (Civ. Code § 1479).</summary>
+/// <summary>
+/// Finds the jobs of payments that name none: by their invoice, or by the order of law over the customer's jobs (Civ. Code § 1479).
+/// </summary>
 /// <param name="journal">The store.</param>
 /// <param name="reading">What the tables say.</param>
 /// <param name="build">Makes job files of it.</param>
@@ -22,8 +24,10 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
     {
         if (reading.WithoutJob.Count == 0)
             return;
-        var customers = reading.WithoutJob.Select(payment => Fold(payment.Customer)).Where(name => name.Length > 0).ToHashSet(StringComparer.Ordinal);
-        var invoices = reading.WithoutJob.Where(payment => payment.Row.Toward is not null).Select(payment => payment.Row.Toward!).ToHashSet(StringComparer.Ordinal);
+        var customers =
+            reading.WithoutJob.Select(payment => Fold(payment.Customer)).Where(name => name.Length > 0).ToHashSet(StringComparer.Ordinal);
+        var invoices = reading.WithoutJob.Where(payment => payment.Row.Toward is not null).Select(payment => payment.Row.Toward!)
+            .ToHashSet(StringComparer.Ordinal);
         var (ofCustomer, withInvoice) = Find(customers, invoices);
         foreach (var (row, customer) in reading.WithoutJob.Where(payment => payment.Row.Toward is not null))
             ByInvoice(row, Fold(customer), ofCustomer, withInvoice);
@@ -35,7 +39,8 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
     }
 
     // The store is looked through once, and only what these payments ask for is kept of it.
-    private (Dictionary<string, List<string>> OfCustomer, Dictionary<string, List<string>> WithInvoice) Find(HashSet<string> customers, HashSet<string> invoices)
+    private (Dictionary<string, List<string>> OfCustomer, Dictionary<string, List<string>> WithInvoice) Find(HashSet<string> customers,
+        HashSet<string> invoices)
     {
         var ofCustomer = new Dictionary<string, List<string>>(StringComparer.Ordinal);
         var withInvoice = new Dictionary<string, List<string>>(StringComparer.Ordinal);
@@ -68,7 +73,8 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
         }
     }
 
-    private void ByInvoice(PaymentRow row, string customer, Dictionary<string, List<string>> ofCustomer, Dictionary<string, List<string>> withInvoice)
+    private void ByInvoice(PaymentRow row, string customer, Dictionary<string, List<string>> ofCustomer,
+        Dictionary<string, List<string>> withInvoice)
     {
         var fit = withInvoice.GetValueOrDefault(row.Toward!) ?? [];
         if (customer.Length > 0 && fit.Count > 1)
@@ -77,8 +83,10 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
             Give(fit[0], row);
         else
             row.Table.Refuse(row.Line, fit.Count == 0
-                ? $"a payment toward \"{row.Toward}\", which no job has; it should be the number of an invoice that is in the store or in this import"
-                : $"a payment toward \"{row.Toward}\", an invoice of several jobs ({string.Join(", ", fit.Take(5))}); it should be the job's number too");
+                ? $"a payment toward \"{row.Toward}\", which no job has; it should be the number of an invoice that is in the store or in "
+                    + $"this import"
+                : $"a payment toward \"{row.Toward}\", an invoice of several jobs ({string.Join(", ", fit.Take(5))}); it should be the "
+                    + $"job's number too");
     }
 
     private void ByLaw(PaymentRow row, string? customer, List<string> keys)
@@ -87,11 +95,13 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
         {
             row.Table.Refuse(row.Line, customer is null
                 ? "a payment that names no job, no invoice and no customer; it should be one of them"
-                : $"a payment by \"{customer}\", who is the customer of no job; it should be the name of a customer as the store has it, or the job's number");
+                : $"a payment by \"{customer}\", who is the customer of no job; it should be the name of a customer as the store has it, "
+                    + $"or the job's number");
             return;
         }
 
-        var before = keys.Select(key => (Key: key, Entry: Last(key, EntryKeys.Payment(row.Key)))).Where(part => part.Entry is not null).ToList();
+        var before = keys.Select(key => (Key: key, Entry: Last(key, EntryKeys.Payment(row.Key)))).Where(part => part.Entry is not null)
+            .ToList();
         if (before.Count > 0)
         {
             // What was applied once stays where it is: it cannot be moved without the debtor (Civ. Code § 1479, Two).
@@ -102,7 +112,9 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
             }
             else
             {
-                row.Table.Refuse(row.Line, $"a payment that was imported before with another day or sum, and applied to {string.Join(", ", before.Select(part => part.Key))}; it should be a correction by hand, with the debtor's consent (Civ. Code § 1479)");
+                row.Table.Refuse(row.Line, $"a payment that was imported before with another day or sum, and applied "
+                    + $"to {string.Join(", ", before.Select(part => part.Key))}; it should be a correction by hand, with the debtor's "
+                    + $"consent (Civ. Code § 1479)");
             }
 
             return;
@@ -112,7 +124,8 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
         var applied = AcrossJobs.Of(files, row.On, row.Amount, calendar);
         if (applied.Left > 0)
         {
-            row.Table.Refuse(row.Line, $"a payment that exceeds by {Tables.MoneyText.Write(applied.Left)} all that \"{customer}\" owed on that day on its {keys.Count} jobs; it should be the job or invoice it is for");
+            row.Table.Refuse(row.Line, $"a payment that exceeds by {Tables.MoneyText.Write(applied.Left)} all that \"{customer}\" owed on "
+                + $"that day on its {keys.Count} jobs; it should be the job or invoice it is for");
             return;
         }
 
@@ -123,7 +136,8 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
             first = false;
         }
 
-        Across.Add(new AcrossReport(row.Table.File, row.Line, customer ?? "", row.On, row.Amount, [.. applied.Parts.Select(part => new AcrossPart(keys[part.Job], part.Amount, part.Why, part.Due, part.Ref))]));
+        Across.Add(new AcrossReport(row.Table.File, row.Line, customer ?? "", row.On, row.Amount,
+            [.. applied.Parts.Select(part => new AcrossPart(keys[part.Job], part.Amount, part.Why, part.Due, part.Ref))]));
     }
 
     // The draft for the store, and the job file against which the next payment is reckoned.
@@ -134,7 +148,9 @@ internal sealed class JoblessPayments(IJournal journal, TableReading reading, Jo
         draft.Payments.Add(row);
         var job = jobs[key]!;
         if (!job.Entries.Any(entry => entry.Id == EntryKeys.Payment(row.Key)))
-            jobs[key] = job with { Entries = [.. job.Entries, new Paid { Index = job.Entries.Count, On = DayFact.On(row.On), Amount = row.Amount, From = row.From, Toward = row.Toward, Id = EntryKeys.Payment(row.Key) }] };
+            jobs[key] = job with { Entries =
+                [.. job.Entries, new Paid { Index = job.Entries.Count, On = DayFact.On(row.On), Amount = row.Amount, From = row.From,
+                    Toward = row.Toward, Id = EntryKeys.Payment(row.Key) }] };
     }
 
     private Paid? Last(string key, string id) => new EntryKeys(jobs[key]!.Entries).Of(id).LastOrDefault() as Paid;

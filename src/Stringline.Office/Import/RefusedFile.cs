@@ -6,7 +6,9 @@ using Stringline.Store;
 
 namespace Stringline.Office.Import;
 
-/// <summary>The refused rows of a file as CSV: their line, the reason, and their cells as they stood, to be mended and imported again.</summary>
+/// <summary>
+/// The refused rows of a file as CSV: their line, the reason, and their cells as they stood, to be mended and imported again.
+/// </summary>
 /// <remarks>A place for it is made before anything is imported, so that a folder that cannot be written to is told in time.</remarks>
 internal sealed class RefusedFile : IDisposable
 {
@@ -28,7 +30,8 @@ internal sealed class RefusedFile : IDisposable
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            throw new SheetException(new Fault(path, "", $"a place that cannot be written to ({e.Message})", "a folder in which the refused rows can be written; nothing was imported"));
+            throw new SheetException(new Fault(path, "", $"a place that cannot be written to ({e.Message})",
+                "a folder in which the refused rows can be written; nothing was imported"));
         }
     }
 

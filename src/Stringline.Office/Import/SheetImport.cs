@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Tables;
 using Stringline.Tables.Sheets;
 using Stringline.Law.Counting;
@@ -46,13 +47,15 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
             var jobs = Confirmed(Jobs(reading, build, ids, taken, progress), taken, request);
             var put = request.DryRun ? Look(jobs, ids) : journal.PutMany(jobs, request.Who, Written(progress, reading.Drafts.Count));
             if (put.Faults.Count == 0)
-                return Report(tables, taken, put, payments.Across, assumed) with { RefusedFiles = refused.Finish(), NewJobs = taken.NewJobs, Questions = taken.Questions.All };
+                return Report(tables, taken, put, payments.Across, assumed) with { RefusedFiles = refused.Finish(), NewJobs = taken.NewJobs,
+                    Questions = taken.Questions.All };
             foreach (var faults in put.Faults.GroupBy(fault => fault.File))
                 Refuse(reading.Drafts[faults.Key], faults.First());
         }
 
         throw new SheetException(
-            string.Join(", ", request.Files), "", $"thousands of jobs that the journal refuses", $"rows that make up job files in order{ImportAsk.Look}");
+            string.Join(", ", request.Files), "", $"thousands of jobs that the journal refuses",
+                $"rows that make up job files in order{ImportAsk.Look}");
     }
 
     // What is asked is known once the last job was made, while the transaction is still open: thrown then, it takes everything back.
@@ -60,7 +63,8 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
     {
         foreach (var job in jobs)
             yield return job;
-        List<ImportQuestion> open = request.DryRun ? [] : [.. taken.Questions.All.Where(question => !request.Confirmed.Contains(question.Id))];
+        List<ImportQuestion> open = request.DryRun
+            ? [] : [.. taken.Questions.All.Where(question => !request.Confirmed.Contains(question.Id))];
         if (open.Count > 0)
         {
             throw new SheetException(
@@ -70,7 +74,8 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
         }
     }
 
-    private IEnumerable<KeyedJob> Jobs(TableReading reading, JobBuild build, Dictionary<string, long> ids, Taken taken, IProgress<ImportProgress>? progress)
+    private IEnumerable<KeyedJob> Jobs(TableReading reading, JobBuild build, Dictionary<string, long> ids, Taken taken,
+        IProgress<ImportProgress>? progress)
     {
         long done = 0;
         foreach (var draft in reading.Drafts.Values)
@@ -81,7 +86,8 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
             var job = build.Build(draft, stored, taken);
 
             // A new job for which every row of an invoice or payment is refused, and of which no table of jobs speaks, is not made.
-            if (job is null || (stored is null && job.Entries.Count == 0 && draft.HeadRows.TrueForAll(row => row.Table.IsRefused(row.Line))))
+            if (job is null
+                || (stored is null && job.Entries.Count == 0 && draft.HeadRows.TrueForAll(row => row.Table.IsRefused(row.Line))))
                 continue;
 
             if (stored is null)
@@ -103,7 +109,8 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
             var entries = job.Job.Entries.Select(entry => (ReadOnlyMemory<byte>)JournalText.Entry(entry)).ToList();
             var stored = ids.TryGetValue(job.Key, out var id) ? journal.Read(id)?.Job : null;
             var newHead = stored is null || !JobBuild.Same(job.Job, stored);
-            if (JournalText.ReadAdded(job.Key, JournalText.Head(job.Job), entries, newHead, stored?.Entries.Count ?? 0) is JobFileResult.Refused refused)
+            if (JournalText.ReadAdded(job.Key, JournalText.Head(job.Job), entries, newHead, stored?.Entries.Count
+                ?? 0) is JobFileResult.Refused refused)
                 faults.AddRange(refused.Faults);
             else if (stored is not null)
                 extended++;
@@ -125,11 +132,15 @@ public sealed class SheetImport(IJournal journal, OpenDays calendar)
             row.Table.Refuse(row.Line, why);
     }
 
-    private static ImportReport Report(List<TableRows> tables, Taken taken, PutReport put, List<AcrossReport> across, HashSet<Sentence> assumed)
+    private static ImportReport Report(List<TableRows> tables, Taken taken, PutReport put, List<AcrossReport> across,
+        HashSet<Sentence> assumed)
     {
-        List<FileReport> files = [.. tables.Select(table => table.Report(taken.New.GetValueOrDefault(table), taken.Changed.GetValueOrDefault(table), taken.Unchanged.GetValueOrDefault(table)))];
+        List<FileReport> files =
+            [.. tables.Select(table => table.Report(taken.New.GetValueOrDefault(table), taken.Changed.GetValueOrDefault(table),
+                taken.Unchanged.GetValueOrDefault(table)))];
         foreach (var file in files.Where(file => file.Accounted != file.Rows))
-            throw new InvalidOperationException(FormattableString.Invariant($"Of {file.Rows} rows of {file.File}, {file.Accounted} are accounted for."));
+            throw new InvalidOperationException(
+                string.Create(CultureInfo.InvariantCulture, $"Of {file.Rows} rows of {file.File}, {file.Accounted} are accounted for."));
         return new ImportReport(files, put.Added, put.Extended, put.Changes, across, [.. assumed]);
     }
 

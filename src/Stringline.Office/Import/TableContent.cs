@@ -61,7 +61,8 @@ internal static class TableContent
         try
         {
             using var archive = new ZipArchive(stream, ZipArchiveMode.Read, leaveOpen: true);
-            return archive.GetEntry("[Content_Types].xml") is not null && archive.Entries.Any(entry => entry.FullName is "xl/workbook.xml" or "xl/workbook.bin");
+            return archive.GetEntry("[Content_Types].xml") is not null
+                && archive.Entries.Any(entry => entry.FullName is "xl/workbook.xml" or "xl/workbook.bin");
         }
         catch (InvalidDataException)
         {
@@ -87,7 +88,9 @@ internal static class TableContent
 
     private static bool IsPage(ReadOnlySpan<byte> start)
     {
-        var text = System.Text.Encoding.Latin1.GetString(start[..Math.Min(start.Length, 512)]).TrimStart('\u00EF', '\u00BB', '\u00BF', ' ', '\r', '\n', '\t');
-        return text.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase) || text.StartsWith("<html", StringComparison.OrdinalIgnoreCase) || text.StartsWith("<?xml", StringComparison.OrdinalIgnoreCase);
+        var text = System.Text.Encoding.Latin1.GetString(start[..Math.Min(start.Length, 512)])
+            .TrimStart('\u00EF', '\u00BB', '\u00BF', ' ', '\r', '\n', '\t');
+        return text.StartsWith("<!doctype", StringComparison.OrdinalIgnoreCase)
+            || text.StartsWith("<html", StringComparison.OrdinalIgnoreCase) || text.StartsWith("<?xml", StringComparison.OrdinalIgnoreCase);
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Stringline.Tables;
 using Stringline.Tables.Sheets.Columns;
 using Stringline.Tables.Sheets.Reading;
@@ -55,7 +56,9 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
         if (draft.Take(table, row) is { } contradiction)
             table.Refuse(row.Line, contradiction);
         if (draft.HeadRows.Count > 0)
-            table.Refuse(row.Line, FormattableString.Invariant($"job {draft.Key} stands on line {draft.HeadRows[0].Line} of {draft.HeadRows[0].Table.Called} already; there should be one row per job"));
+            table.Refuse(row.Line,
+                string.Create(CultureInfo.InvariantCulture, $"job {draft.Key} stands on "
+                    + $"line {draft.HeadRows[0].Line} of {draft.HeadRows[0].Table.Called} already; there should be one row per job"));
         draft.HeadRows.Add((table, row.Line));
     }
 
@@ -69,7 +72,8 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
         }
 
         if (kind is null)
-            table.Refuse(row.Line, $"\"{table.Text(row, Column.RowType)}\" under \"{table.Name(Column.RowType)}\"; it should be a type of row that is known: invoice, credit memo or payment, or one that is said to be one of them");
+            table.Refuse(row.Line, $"\"{table.Text(row, Column.RowType)}\" under \"{table.Name(Column.RowType)}\"; it should be a type of "
+                + $"row that is known: invoice, credit memo or payment, or one that is said to be one of them");
         var draft = Draft(table, row);
         var number = Needed(table, row, Column.Invoice);
         var amount = NeededMoney(table, row);
@@ -78,7 +82,8 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
         var billed = table.Day(row, Column.InvoiceDay);
         var day = (kind == RowKind.Payment ? billed : null) ?? furnished ?? billed;
         if (day is null && table.Header.Of(row, Column.Furnished).IsEmpty && table.Header.Of(row, Column.InvoiceDay).IsEmpty)
-            table.Refuse(row.Line, $"no day under \"{table.Name(Column.Furnished)}\"{(table.Header.Has(Column.InvoiceDay) ? $" or \"{table.Name(Column.InvoiceDay)}\"" : "")}; it should be the day on which it was furnished");
+            table.Refuse(row.Line,
+                $"no day under \"{table.Name(Column.Furnished)}\"{(table.Header.Has(Column.InvoiceDay) ? $" or \"{table.Name(Column.InvoiceDay)}\"" : "")}; it should be the day on which it was furnished");
         if (until < day)
             table.Refuse(row.Line, $"work from {day} to {until}; it should be a last day that is not before the first");
         if (table.IsRefused(row.Line) && table.Text(row, Column.County) is { } county && JobHead.County(county) is null)
@@ -100,7 +105,9 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
         if (!invoicesMet.TryAdd((draft.Key, number), (table, row.Line)))
         {
             var first = invoicesMet[(draft.Key, number)];
-            table.Refuse(row.Line, FormattableString.Invariant($"invoice \"{number}\" of job {draft.Key} stands on line {first.Line} of {first.Table.Called} already; there should be one row per invoice"));
+            table.Refuse(row.Line,
+                string.Create(CultureInfo.InvariantCulture, $"invoice \"{number}\" of job {draft.Key} stands on "
+                    + $"line {first.Line} of {first.Table.Called} already; there should be one row per invoice"));
             return;
         }
 
@@ -108,7 +115,8 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
             table.DayOfInvoice++;
         if (kind == RowKind.Credit)
             Signs(table, row.Line, RowKind.Credit, amount.Value);
-        draft.Invoices.Add(new InvoiceRow(table, row.Line, number, day.Value, until, amount.Value, Shared(table.Text(row, Column.Text)), kind == RowKind.Credit));
+        draft.Invoices.Add(new InvoiceRow(table, row.Line, number, day.Value, until, amount.Value, Shared(table.Text(row, Column.Text)),
+            kind == RowKind.Credit));
     }
 
     private void PaymentAmongInvoices(TableRows table, SheetRow row, JobDraft draft, string number, LocalDate day, decimal amount)
@@ -123,14 +131,19 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
         if (!paymentsMet.TryAdd(draft.Key + "\n" + number, (table, row.Line)))
         {
             var first = paymentsMet[draft.Key + "\n" + number];
-            table.Refuse(row.Line, FormattableString.Invariant($"payment \"{number}\" stands on line {first.Line} of {first.Table.Called} already; there should be one row per payment"));
+            table.Refuse(row.Line,
+                string.Create(CultureInfo.InvariantCulture,
+                    $"payment \"{number}\" stands on line {first.Line} of {first.Table.Called} already; there "
+                    + $"should be one row per payment"));
             return;
         }
 
-        draft.Payments.Add(new PaymentRow(table, row.Line, number, day, Math.Abs(amount), Shared(table.Text(row, Column.Customer)), null, number));
+        draft.Payments.Add(new PaymentRow(table, row.Line, number, day, Math.Abs(amount), Shared(table.Text(row, Column.Customer)), null,
+            number));
     }
 
-    // Of one type the amounts of a table have one sign: a row with the other is perhaps a check that was returned, or a credit that was taken back.
+    // Of one type the amounts of a table have one sign: a row with the other is perhaps a check that was returned, or a credit that was
+    // taken back.
     private void Signs(TableRows table, int line, RowKind kind, decimal amount)
     {
         if (!signs.TryGetValue((table, kind), out var met))
@@ -145,7 +158,8 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
             if (of != table || minus.Count == 0 || plus.Count == 0)
                 continue;
             foreach (var line in plus)
-                table.Refuse(line, $"a {RowKinds.Title(kind)} with a positive amount, where others of the table are negative; it should be entered by hand if it was taken back or returned");
+                table.Refuse(line, $"a {RowKinds.Title(kind)} with a positive amount, where others of the table are negative; it should be "
+                    + $"entered by hand if it was taken back or returned");
         }
     }
 
@@ -156,16 +170,21 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
         if (day is null && table.Header.Of(row, Column.PaidDay).IsEmpty)
             table.Refuse(row.Line, $"no day under \"{table.Name(Column.PaidDay)}\"; it should be the day on which the money was received");
         if (amount <= 0)
-            table.Refuse(row.Line, $"a payment of {amount}; it should be more than zero (a payment that was returned is taken back by hand)");
+            table.Refuse(row.Line, $"a payment of {amount}; it should be more than zero (a payment that was returned is taken back by "
+                + $"hand)");
         var draft = table.Header.Of(row, Column.Job).IsEmpty ? null : Draft(table, row);
         if (day is null || amount is null || table.IsRefused(row.Line))
             return;
-        var (customer, toward, number) = (Shared(table.Text(row, Column.Customer)), table.Text(row, Column.Toward), table.Text(row, Column.Payment));
+        var (customer, toward, number) =
+            (Shared(table.Text(row, Column.Customer)), table.Text(row, Column.Toward), table.Text(row, Column.Payment));
         var key = Key(number, day.Value, amount.Value, toward, draft?.Key ?? customer ?? "");
         if (!paymentsMet.TryAdd((draft?.Key ?? customer) + "\n" + key, (table, row.Line)))
         {
             var first = paymentsMet[(draft?.Key ?? customer) + "\n" + key];
-            table.Refuse(row.Line, FormattableString.Invariant($"payment \"{number}\" stands on line {first.Line} of {first.Table.Called} already; there should be one row per payment, or one for each invoice to which it was applied"));
+            table.Refuse(row.Line,
+                string.Create(CultureInfo.InvariantCulture,
+                    $"payment \"{number}\" stands on line {first.Line} of {first.Table.Called} already; there "
+                    + $"should be one row per payment, or one for each invoice to which it was applied"));
             return;
         }
 
@@ -184,7 +203,7 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
             return number + end;
         var key = $"{DayText.Write(day)}/{MoneyText.Write(amount)}{end}";
         var nth = unnumbered[whose + "\n" + key] = unnumbered.GetValueOrDefault(whose + "\n" + key) + 1;
-        return nth == 1 ? key : FormattableString.Invariant($"{key}/{nth}");
+        return nth == 1 ? key : string.Create(CultureInfo.InvariantCulture, $"{key}/{nth}");
     }
 
     private JobDraft? Draft(TableRows table, SheetRow row)
@@ -200,7 +219,8 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
     {
         if (table.Text(row, column) is { } text)
             return text;
-        table.Refuse(row.Line, $"nothing under \"{table.Name(column)}\"; it should be the {ColumnWords.Example(column, table.Header.Kind).ToLowerInvariant()}");
+        table.Refuse(row.Line, $"nothing under \"{table.Name(column)}\"; it should be "
+            + $"the {ColumnWords.Example(column, table.Header.Kind).ToLowerInvariant()}");
         return null;
     }
 

@@ -53,7 +53,8 @@ internal sealed class TableRows
             if (refused.Count >= TableLimits.MostRefusedRows)
             {
                 throw new SheetException(
-                    File, "", $"more than {TableLimits.MostRefusedRows:N0} rows that would be refused, the first for this: {Refused(refused.Keys.First())}",
+                    File, "", $"more than {TableLimits.MostRefusedRows:N0} rows that would be refused, the first for "
+                        + $"this: {Refused(refused.Keys.First())}",
                     $"a table most of whose rows can be taken");
             }
 
@@ -74,9 +75,12 @@ internal sealed class TableRows
     public string Called => Path.GetFileName(File);
 
     /// <summary>Leaves a row of data out, as what its type says.</summary>
-    public void LeaveOut(int line, string type) => ignored.Add(new IgnoredRow(line, $"of the type \"{(type.Length <= 60 ? type : type[..60] + " ...")}\""));
+    public void LeaveOut(int line, string type) =>
+        ignored.Add(new IgnoredRow(line, $"of the type \"{(type.Length <= 60 ? type : type[..60] + " ...")}\""));
 
-    /// <summary>What a row of invoices is by its type: an invoice where no column says otherwise. Null where nobody has said what the type means.</summary>
+    /// <summary>
+    /// What a row of invoices is by its type: an invoice where no column says otherwise. Null where nobody has said what the type means.
+    /// </summary>
     public RowKind? TypeOf(SheetRow row) => Text(row, Column.RowType) is { } type ? mapping.KindOf(type) : RowKind.Invoice;
 
     /// <summary>The rows of data, once; all others are counted as what they are.</summary>
@@ -104,7 +108,8 @@ internal sealed class TableRows
         foreach (var days in seen.Values.Where(days => days.IsInDoubt))
         {
             foreach (var line in days.BothWays)
-                RefuseAt(line, $"a day that can be read month first or day first, in a column that writes the day first on line {days.FirstDayFirst}; "
+                RefuseAt(line, $"a day that can be read month first or day first, in a column that writes the day first on "
+                    + $"line {days.FirstDayFirst}; "
                     + $"it should be {ImportAsk.DayOrder}");
         }
     }
@@ -144,7 +149,8 @@ internal sealed class TableRows
     public string? Text(SheetRow row, Column column) => Header.Of(row, column) is { IsEmpty: false } cell ? cell.ToString() : null;
 
     /// <summary>The header of a column as the file writes it, or as it would be known where the file has none.</summary>
-    public string Name(Column column) => Header.Places.TryGetValue(column, out var place) ? Header.Row.At(place).ToString() : ColumnWords.Example(column, Header.Kind);
+    public string Name(Column column) =>
+        Header.Places.TryGetValue(column, out var place) ? Header.Row.At(place).ToString() : ColumnWords.Example(column, Header.Kind);
 
     /// <summary>What became of its rows.</summary>
     public FileReport Report(long @new, long changed, long unchanged) => new()
@@ -179,8 +185,10 @@ internal sealed class TableRows
     // A customer may be called "Total Concrete": only a row without a day, and without a number of its own, adds up others.
     private bool IsTotals(SheetRow row)
     {
-        var key = Header.Of(row, Header.Kind switch { TableKind.Jobs => Column.Job, TableKind.Invoices => Column.Invoice, _ => Column.Payment });
-        Column[] days = Header.Kind switch { TableKind.Jobs => [], TableKind.Invoices => [Column.InvoiceDay, Column.Furnished], _ => [Column.PaidDay] };
+        var key = Header.Of(row, Header.Kind switch { TableKind.Jobs =>
+            Column.Job, TableKind.Invoices => Column.Invoice, _ => Column.Payment });
+        Column[] days =
+            Header.Kind switch { TableKind.Jobs => [], TableKind.Invoices => [Column.InvoiceDay, Column.Furnished], _ => [Column.PaidDay] };
         foreach (var column in days)
         {
             if (Header.Of(row, column) is { IsEmpty: false } day && !IsTotal(day))

@@ -22,7 +22,8 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
     /// <summary>The folder.</summary>
     public string Folder { get; } = StoreAddress.Read(options.Store) is StoreAddress.InFile file
         ? Path.GetFullPath(file.Path) + ".imports"
-        : Path.Combine(DeskOptions.UserFolder, "imports", Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(options.Store)))[..12]);
+        : Path.Combine(DeskOptions.UserFolder, "imports",
+            Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(options.Store)))[..12]);
 
     /// <summary>The folder of one table.</summary>
     public string FolderOf(ImportState state) => Path.Combine(Folder, state.Id);
@@ -56,7 +57,9 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
             if (!whole || TableContent.EndingOf(part, stop, out found) is not { } ending)
             {
                 Directory.Delete(folder, recursive: true);
-                return new Outcome<ImportState>.Refused([$"\"{Shown(name)}\" was not taken: it is {found}. It should be a table: CSV, or a workbook (XLSX) without a password, of at most {options.LargestTable / (1024 * 1024)} MiB."]);
+                return new Outcome<ImportState>.Refused(
+                    [$"\"{Shown(name)}\" was not taken: it is {found}. It should be a table: CSV, or a workbook (XLSX) without a password, "
+                        + $"of at most {options.LargestTable / (1024 * 1024)} MiB."]);
             }
 
             var state = new ImportState
@@ -75,7 +78,9 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             Drop(folder);
-            return new Outcome<ImportState>.Refused([$"\"{Shown(name)}\" could not be kept beside the store ({e.Message}). Nothing was imported. There should be room for it at {Folder}."]);
+            return new Outcome<ImportState>.Refused(
+                [$"\"{Shown(name)}\" could not be kept beside the store ({e.Message}). Nothing was imported. There should be room for it "
+                    + $"at {Folder}."]);
         }
         catch
         {
@@ -107,7 +112,9 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
     /// <summary>All of them, the last received first.</summary>
     public IReadOnlyList<ImportState> All() => !Directory.Exists(Folder)
         ? []
-        : [.. Directory.EnumerateDirectories(Folder).Select(folder => Find(Path.GetFileName(folder))).OfType<ImportState>().OrderByDescending(state => state.Received, StringComparer.Ordinal).ThenByDescending(state => Directory.GetCreationTimeUtc(FolderOf(state)))];
+        : [.. Directory.EnumerateDirectories(Folder).Select(folder => Find(Path.GetFileName(folder))).OfType<ImportState>()
+            .OrderByDescending(state => state.Received, StringComparer.Ordinal)
+            .ThenByDescending(state => Directory.GetCreationTimeUtc(FolderOf(state)))];
 
     /// <summary>Keeps how far a table has come.</summary>
     public void Keep(ImportState state)
@@ -175,7 +182,8 @@ internal sealed partial class WaitingTables(DeskOptions options, IClock clock)
 
     private static string Shown(string name) => name.Length <= LongestName ? name : name[..LongestName] + "…";
 
-    // A name from a form is only words: no folder, no mark that means something to a shell or a system, and the ending that the content has.
+    // A name from a form is only words: no folder, no mark that means something to a shell or a system, and the ending that the content
+    // has.
     private static string SafeName(string name, string ending)
     {
         var bare = Path.GetFileNameWithoutExtension(name.Replace('\\', '/').Split('/')[^1]);

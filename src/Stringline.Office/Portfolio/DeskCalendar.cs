@@ -15,7 +15,8 @@ internal static class DeskCalendar
     {
         var revisions = new Dictionary<long, long>();
         return CalendarText.Write(
-            DeskSheet.All(journal, filter).Where(line => !line.Step.Watch).OrderBy(line => line.Step.ActBy).ThenBy(line => line.Job).Select(line =>
+            DeskSheet.All(journal, filter).Where(line => !line.Step.Watch).OrderBy(line => line.Step.ActBy).ThenBy(line => line.Job)
+                .Select(line =>
                 new CalendarDay(line.Key, line.Step.What, line.Step.ActBy, line.Step.Do, line.Name, Revision(line.Job))
                 {
                     Stakes = line.Step.Stakes,
@@ -28,6 +29,7 @@ internal static class DeskCalendar
             asked,
             alarms);
 
-        long Revision(long job) => revisions.TryGetValue(job, out var known) ? known : revisions[job] = journal.ReadAssessed(job)?.Sequence ?? 0;
+        long Revision(long job) =>
+            revisions.TryGetValue(job, out var known) ? known : revisions[job] = journal.ReadAssessed(job)?.Sequence ?? 0;
     }
 }

@@ -40,7 +40,8 @@ internal static class DeskSheet
     {
         for (var skip = 0; ; skip += Page)
         {
-            var lines = journal.Steps(new StepQuery(filter, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), Page) { Watch = null, Skip = skip });
+            var lines = journal.Steps(new StepQuery(filter, new LocalDate(1, 1, 1), new LocalDate(9999, 12, 31), Page) { Watch = null,
+                Skip = skip });
             foreach (var line in lines)
                 yield return line;
             if (lines.Count < Page)

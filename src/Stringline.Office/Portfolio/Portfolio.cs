@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Buffers;
 using System.Text.Json;
 using Stringline.Office.Customers;
@@ -28,11 +29,15 @@ internal sealed class Portfolio(IJournal journal)
     /// <summary>How many jobs had to be assessed anew because what was kept of them was damaged.</summary>
     public long Mended => Interlocked.Read(ref mended);
 
-    private static readonly string Library = $"{typeof(Assessment).Module.ModuleVersionId:N}-{typeof(CountyClosings).Module.ModuleVersionId:N}";
+    private static readonly string Library =
+        $"{typeof(Assessment).Module.ModuleVersionId:N}-{typeof(CountyClosings).Module.ModuleVersionId:N}";
 
-    /// <summary>The version of the rules: a law library compiled from other code is another version, and so are another table of counties' closings and other settings of plans.</summary>
+    /// <summary>
+    /// The version of the rules: a law library compiled from other code is another version, and so are another table of counties' closings
+    /// and other settings of plans.
+    /// </summary>
     public static string Rules(PlanSettings plan) =>
-        FormattableString.Invariant($"{Library}/{plan.MailBacklogDays}-{plan.IndexLagDays}-{plan.ReserveDays}");
+        string.Create(CultureInfo.InvariantCulture, $"{Library}/{plan.MailBacklogDays}-{plan.IndexLagDays}-{plan.ReserveDays}");
 
     /// <summary>Assesses one job and keeps what was found.</summary>
     public void Refresh(long job, LocalDate asOf)
@@ -61,7 +66,8 @@ internal sealed class Portfolio(IJournal journal)
         long done = 0;
 
         // One thread reads, the others read the JSON and assess, this one writes: none waits for a batch to be through.
-        foreach (var batch in journal.OfEach(new JobsToRead { NotYetAssessed = (rules, asOf) }, cores, (tip, job) => Of(tip, job, asOf, plan)).Chunk(Batch))
+        foreach (var batch in journal.OfEach(new JobsToRead { NotYetAssessed = (rules, asOf) }, cores, (tip, job) =>
+            Of(tip, job, asOf, plan)).Chunk(Batch))
         {
             stop.ThrowIfCancellationRequested();
             journal.WriteAssessed(batch);
@@ -123,7 +129,8 @@ internal sealed class Portfolio(IJournal journal)
     private static AssessedStep Step(Assessment assessment, Law.Plan.NextStep step)
     {
         var finding = assessment.Find(step.Finding);
-        return new AssessedStep(step.Finding, step.Do, finding is null ? Remedies.Of(step.Finding) : Remedies.Of(finding), step.ActBy, step.Standing)
+        return new AssessedStep(step.Finding, step.Do, finding is null
+            ? Remedies.Of(step.Finding) : Remedies.Of(finding), step.ActBy, step.Standing)
         {
             Watch = step.Watch,
             AtStake = step.AtStake,

@@ -3,14 +3,17 @@ using Stringline.Store;
 
 namespace Stringline.Office.Portfolio;
 
-/// <summary>Brings the portfolio up to date when the desk opens, when the day turns, and when another program has written to the store.</summary>
+/// <summary>
+/// Brings the portfolio up to date when the desk opens, when the day turns, and when another program has written to the store.
+/// </summary>
 internal sealed class PortfolioRefresh(Portfolio portfolio, DeskDay day, ILogger<PortfolioRefresh> log)
     : IBackgroundWork, IProgress<PortfolioProgress>, IDisposable
 {
     private static readonly TimeSpan Pause = TimeSpan.FromSeconds(30);
     // One core stays free for whoever is looking at the desk meanwhile.
     private static readonly int Cores = Math.Max(1, Environment.ProcessorCount - 1);
-    private static readonly Action<ILogger, Exception?> NotAssessed = LoggerMessage.Define(LogLevel.Error, default, "The portfolio could not be assessed.");
+    private static readonly Action<ILogger, Exception?> NotAssessed =
+        LoggerMessage.Define(LogLevel.Error, default, "The portfolio could not be assessed.");
     private readonly SemaphoreSlim wake = new(0);
     private volatile PortfolioProgress? progress;
     private volatile string? trouble;

@@ -55,13 +55,16 @@ internal static class Remedies
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The remedies, in the order in which a page shows them.</summary>
-    public static IReadOnlyList<string> All { get; } = [Lien, Notice, StopPayment, Bond, FederalBond, Design, Waivers, PromptPayment, Debt, File];
+    public static IReadOnlyList<string> All { get; } =
+        [Lien, Notice, StopPayment, Bond, FederalBond, Design, Waivers, PromptPayment, Debt, File];
 
     /// <summary>The remedy of a finding; that of a finding nobody put down here is the file itself.</summary>
     /// <param name="finding">Its id, such as <c>claim-of-lien.last-day</c>.</param>
     public static string Of(string finding) => Knows(finding, out var remedy) ? remedy : File;
 
-    /// <summary>The remedy of a finding. The county index is watched for whichever notice or claim a recorded notice of completion would cut short.</summary>
+    /// <summary>
+    /// The remedy of a finding. The county index is watched for whichever notice or claim a recorded notice of completion would cut short.
+    /// </summary>
     public static string Of(Finding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);

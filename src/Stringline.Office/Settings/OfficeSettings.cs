@@ -23,7 +23,9 @@ internal sealed record OfficeSettings
     /// <summary>Who signs for the office.</summary>
     public ImmutableList<OfficeSigner> Signers { get; init; } = [];
 
-    /// <summary>Days before a day to act on which the calendar reminds, most days first. Common practice, no source: two weeks and three days.</summary>
+    /// <summary>
+    /// Days before a day to act on which the calendar reminds, most days first. Common practice, no source: two weeks and three days.
+    /// </summary>
     public ImmutableList<int> Reminders { get; init; } = [14, 3];
 
     /// <summary>The folder for the daily backups; null for one beside the store.</summary>
@@ -41,7 +43,8 @@ internal sealed record OfficeSettings
 
     /// <summary>What is said where they are.</summary>
     public const string DamagedWords =
-        "What the office had set is damaged, so everything is reckoned with what the program starts with: no name, no signers, reminders 14 and 3 days "
+        "What the office had set is damaged, so everything is reckoned with what the program starts with: no name, no signers, reminders "
+            + "14 and 3 days "
         + "before, the usual days for mail, index and reserve. Set it anew on the desk’s page of settings and keep it there.";
 
     /// <summary>What the office has set; the defaults where it has set nothing, or where it is damaged.</summary>

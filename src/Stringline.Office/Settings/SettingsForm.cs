@@ -34,7 +34,8 @@ public sealed class SettingsForm
     internal static SettingsForm Of(OfficeSettings settings) => new()
     {
         Name = settings.Name,
-        Signers = string.Join('\n', settings.Signers.Select(signer => signer.Title is null ? signer.Name : $"{signer.Name}, {signer.Title}")),
+        Signers = string.Join('\n', settings.Signers.Select(signer => signer.Title is null
+            ? signer.Name : $"{signer.Name}, {signer.Title}")),
         Reminders = string.Join(", ", settings.Reminders),
         BackupFolder = settings.BackupFolder,
         MailBacklogDays = settings.Plan.MailBacklogDays.ToString(CultureInfo.InvariantCulture),
@@ -55,20 +56,24 @@ public sealed class SettingsForm
         }
 
         var reminders = new SortedSet<int>();
-        foreach (var part in (Reminders ?? "").Split([',', ' ', ';'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        foreach (var part in (Reminders ?? "").Split([',', ' ', ';'],
+            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
         {
             if (int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var days) && days is >= 1 and <= LongestReminder)
                 reminders.Add(days);
             else
-                faults[nameof(Reminders)] = $"\"{part}\" is no number of days: whole numbers from 1 to {LongestReminder}, separated by commas, such as 14, 3.";
+                faults[nameof(Reminders)] =
+                    $"\"{part}\" is no number of days: whole numbers from 1 to {LongestReminder}, separated by commas, such as 14, 3.";
         }
 
         if (reminders.Count > MostReminders)
-            faults[nameof(Reminders)] = $"{reminders.Count} reminders for each day to act are more than a calendar shows: at most {MostReminders}.";
+            faults[nameof(Reminders)] =
+                $"{reminders.Count} reminders for each day to act are more than a calendar shows: at most {MostReminders}.";
         var settings = new OfficeSettings
         {
             Name = string.IsNullOrWhiteSpace(Name) ? null : Name.Trim(),
-            Signers = [.. (Signers ?? "").ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(Signer)],
+            Signers = [.. (Signers ?? "").ReplaceLineEndings("\n")
+                .Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries).Select(Signer)],
             Reminders = [.. reminders.Reverse()],
             BackupFolder = string.IsNullOrWhiteSpace(BackupFolder) ? null : BackupFolder.Trim(),
             Plan = new PlanSettings
@@ -81,13 +86,16 @@ public sealed class SettingsForm
         if (settings.Name is { Length: > 100 })
             faults[nameof(Name)] = "A name of at most 100 letters; it stands at the head of every page.";
         if (settings.BackupFolder is { } folder && !Path.IsPathFullyQualified(folder))
-            faults[nameof(BackupFolder)] = $"\"{folder}\" is no full path: write it from the drive or the root on, such as {Path.GetFullPath("/backups")}.";
+            faults[nameof(BackupFolder)] =
+                $"\"{folder}\" is no full path: write it from the drive or the root on, such as {Path.GetFullPath("/backups")}.";
         return (faults.Count == 0 ? settings : null, faults);
     }
 
     private static OfficeSigner Signer(string line)
     {
         var comma = line.IndexOf(',', StringComparison.Ordinal);
-        return comma < 0 ? new OfficeSigner(line, null) : new OfficeSigner(line[..comma].TrimEnd(), line[(comma + 1)..].Trim() is { Length: > 0 } title ? title : null);
+        return comma < 0
+            ? new OfficeSigner(line, null)
+            : new OfficeSigner(line[..comma].TrimEnd(), line[(comma + 1)..].Trim() is { Length: > 0 } title ? title : null);
     }
 }

@@ -10,8 +10,11 @@ internal static class ClockText
 
     /// <summary>Two sentences: what was found, and what to do.</summary>
     public static string Of(ClockBehind behind) =>
-        $"The clock of this computer says {Words(behind.Clock)}, but the journal already holds a change of {Words(behind.Recorded)}. What was "
-        + "recorded now is kept, in the right order, under that moment. Set the clock right; if it is right, it was wrong when that change was recorded.";
+        $"The clock of this computer says {Words(behind.Clock)}, but the journal already holds a change "
+            + $"of {Words(behind.Recorded)}. What was "
+        + "recorded now is kept, in the right order, under that moment. Set the clock right; if it is right, it was wrong when that change "
+        + "was recorded.";
 
-    private static string Words(Instant moment) => moment.InZone(California).ToString("ddd MMMM d, uuuu, h:mm tt", CultureInfo.InvariantCulture);
+    private static string Words(Instant moment) =>
+        moment.InZone(California).ToString("ddd MMMM d, uuuu, h:mm tt", CultureInfo.InvariantCulture);
 }

@@ -107,7 +107,8 @@ internal static class ClaimPaper
         leaf.Field("Claimant", [Lines(facts.Claimant, facts.Address), .. facts.License is { } license ? [license] : (string?[])[]]);
         if (facts.OnStructure is not null)
         {
-            leaf.Field("Work of improvement", "The structure named in paragraph 5 is one of several separate residential units, and a work of "
+            leaf.Field("Work of improvement", "The structure named in paragraph 5 is one of several separate residential units, and a work "
+                + "of "
                 + "improvement of its own. The demand is the amount due for it alone (Civil Code sections 8446 and 8448).");
         }
 
@@ -148,7 +149,8 @@ internal static class ClaimPaper
     /// Whether one whom this claim names, its affidavit included, is only reputed to be what it is called: that is stated on belief (Code
     /// Civ. Proc. § 446(a)).
     /// </summary>
-    private static bool SaysReputed(PrintedFacts facts, Service service) => facts.Owners.Any(o => o.Reputed) || facts.HiredBy?.Reputed == true
+    private static bool SaysReputed(PrintedFacts facts, Service service) =>
+        facts.Owners.Any(o => o.Reputed) || facts.HiredBy?.Reputed == true
         || service.Mailings.SelectMany(m => m.To).Any(t => t.Capacity.StartsWith("reputed", StringComparison.Ordinal));
 
     /// <summary>

@@ -60,7 +60,8 @@ internal static class ClaimPapers
     public static IReadOnlyList<Paper> All { get; } = [Claim, Amended, Converted];
 
     private static PaperEffect Burden => new(
-        "Recorded, it burdens the owner's property, and 90 days begin to run: without a suit or a notice of credit within them it expires. A "
+        "Recorded, it burdens the owner's property, and 90 days begin to run: without a suit or a notice of credit within them it expires. "
+            + "A "
         + "claim that is false on purpose can cost the whole lien.",
         "Civ. Code §§ 8422, 8460");
 

@@ -32,14 +32,16 @@ internal static class ClaimRefusals
         {
             yield return new Refusal("may-convert", new Place.OfFinding(conversion.Id),
                 $"The design professional’s lien that ended when work commenced may be converted.",
-                $"Make that claim with {new PaperName(ClaimPapers.Converted, The: true)}; none of the reasons here stands against it.", "Civ. Code § 8319");
+                $"Make that claim with {new PaperName(ClaimPapers.Converted, The: true)}; none of the reasons here stands against "
+                    + $"it.", "Civ. Code § 8319");
         }
     }
 
     /// <summary>What the law says must be mended first.</summary>
     private static IEnumerable<Refusal> Obstacles(IReadOnlyList<Law.Reasoning.Reason> obstacles) => obstacles.Select(o => new Refusal(
         "law", Place.Assessment, o.Sentence,
-        Sentence.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Sentence).DefaultIfEmpty(Sentence.Of("See what the assessment says and asks for."))),
+        Sentence.Join(" ", o.Children.Where(c => c.Applied).Select(c => c.Sentence)
+            .DefaultIfEmpty(Sentence.Of("See what the assessment says and asks for."))),
         o.Section));
 
     /// <summary>The same asked of the findings, so that no assessment without obstacles slips through where a right is lost.</summary>
@@ -67,7 +69,8 @@ internal static class ClaimRefusals
         {
             yield return new Refusal("not-ceased", new Place.OfFinding("claim-of-lien.first-day"),
                 $"The file does not show that the claimant's work has ended.{Then(first)}",
-                $"Add a {new KindName("furnishing-ended")} entry with its day. A claim recorded before the claimant has ceased to provide work (a direct "
+                $"Add a {new KindName("furnishing-ended")} entry with its day. A claim recorded before the claimant has ceased to provide "
+                    + $"work (a direct "
                     + $"contractor: has completed the direct contract) is premature.",
                 "Civ. Code §§ 8412, 8414");
         }
@@ -94,9 +97,11 @@ internal static class ClaimRefusals
         }
 
         if (facts.Claimant is null)
-            yield return Missing("claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.", "Civ. Code § 8416(a)");
+            yield return Missing("claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.",
+                "Civ. Code § 8416(a)");
         if (facts.Address is null)
-            yield return Missing("claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the claimant's address.", "Civ. Code § 8416(a)(6)");
+            yield return Missing("claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the claimant's address.",
+                "Civ. Code § 8416(a)(6)");
         if (facts.Signer is null)
         {
             yield return Missing("signer-missing", new Place.OfHead("claimant.signer.name"),
@@ -105,7 +110,8 @@ internal static class ClaimRefusals
 
         if (facts.Owners.Count == 0)
         {
-            yield return new Refusal("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
+            yield return new Refusal("owner-missing", Place.Parties,
+                $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
                 $"Add one with the name on the deed. If the owner is not known, add the person reasonably believed to be the owner, with "
                 + $"{new FieldSaid("reputed", "true")}; the copy of the claim must go to that person.",
                 "Civ. Code § 8416(a)(2), (a)(7); Gov. Code § 27288.1(a)");
@@ -119,7 +125,8 @@ internal static class ClaimRefusals
 
         if (facts.HiredBy is null)
         {
-            yield return new Refusal("hirer-missing", new Place.OfHead("claimant.hiredBy"), Sentence.Of(job.Claimant.HiredBy is { Length: > 0 } id
+            yield return new Refusal("hirer-missing", new Place.OfHead("claimant.hiredBy"),
+                Sentence.Of(job.Claimant.HiredBy is { Length: > 0 } id
                 ? $"'{id}' is no party." : "Nothing is there."),
                 $"Name the party id of the one who employed the claimant or to whom it furnished.", "Civ. Code § 8416(a)(4)");
         }
@@ -130,10 +137,12 @@ internal static class ClaimRefusals
         }
 
         if (facts.Street is null && facts.Legal is null)
-            yield return Missing("site-missing", new Place.OfHead("work.site"), $"Add the street address or the legal description.", "Civ. Code § 8416(a)(5)");
+            yield return Missing("site-missing", new Place.OfHead("work.site"), $"Add the street address or the legal description.",
+                "Civ. Code § 8416(a)(5)");
         if (facts.County is null)
         {
-            yield return new Refusal("county-missing", new Place.OfHead("work.site.county"), Sentence.Of(string.IsNullOrWhiteSpace(job.Work.Site.County)
+            yield return new Refusal("county-missing", new Place.OfHead("work.site.county"),
+                Sentence.Of(string.IsNullOrWhiteSpace(job.Work.Site.County)
                 ? "Nothing is there." : $"'{job.Work.Site.County}' is no county of California."),
                 $"Name one of the 58 counties: the claim is recorded where the land lies.", "Civ. Code § 8060");
         }

@@ -7,7 +7,9 @@ namespace Stringline.Papers.ClaimOfLien;
 /// <summary>The steps with a claim in their order, from signing to what comes back from the counter (Civ. Code § 8416).</summary>
 internal static class ClaimSteps
 {
-    /// <summary>The steps: with the mailing where the file shows none; one that amends an earlier claim gives no later day to sue.</summary>
+    /// <summary>
+    /// The steps: with the mailing where the file shows none; one that amends an earlier claim gives no later day to sue.
+    /// </summary>
     public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages, Amendment? amends) =>
     [
         .. serve.Head is null ? Served(serve) : serve.Steps,

@@ -10,7 +10,8 @@ namespace Stringline.Papers.ClaimOfLien;
 internal static class ClaimWarnings
 {
     /// <summary>The warnings, in sentences.</summary>
-    public static IReadOnlyList<string> Of(JobFile job, Assessment assessment, PrintedFacts facts, Service service, EarlierClaim? earlier) =>
+    public static IReadOnlyList<string> Of(JobFile job, Assessment assessment, PrintedFacts facts, Service service,
+        EarlierClaim? earlier) =>
     [
         .. earlier is not null ? [earlier.Warning] : new FactsAsOf(job, assessment.AsOf).All<ClaimRecorded>()
             .Select(c => $"The file shows a claim recorded{(c.On.Earliest is { } day ? " on " + Day(day) : "")}. Be sure that a second "
@@ -48,7 +49,8 @@ internal static class ClaimWarnings
 
     // Of another finding the right only says how it stands; why, and what would settle it, that finding says.
     private static Sentence Because(Assessment assessment, Reason why) =>
-        assessment.Findings.FirstOrDefault(f => f.Id != "lien-right" && why.Text == $"{f.Title}: {f.Standing.Word()}.") is not { } leg ? why.Sentence
+        assessment.Findings.FirstOrDefault(f => f.Id != "lien-right" && why.Text == $"{f.Title}: {f.Standing.Word()}.") is not { } leg
+        ? why.Sentence
             : Sentence.Join(" ", [why.Sentence, .. NoneGivenOnce(assessment, [.. leg.Why.Where(w => w.Applied).Select(w => w.Sentence),
                 .. leg.Questions.Select(q => q.Sentence)])]);
 

@@ -56,7 +56,8 @@ internal sealed class CounterSheet(JobFile job, Assessment assessment, PrintedFa
 
     private IEnumerable<Block> Top(bool draft, Closeness set) =>
     [
-        new Heading($"{Titled(draft)}: {ClaimPaper.TitleOf(earlier)}", new TypeStyle(Face.SansBold, 15, 19)) { Before = 0, Align = Align.Left },
+        new Heading($"{Titled(draft)}: {ClaimPaper.TitleOf(earlier)}", new TypeStyle(Face.SansBold, 15, 19)) { Before = 0,
+            Align = Align.Left },
         new Paragraph($"{Shortened(job.Name, 90)}, as of {Day(assessment.AsOf)}\n"
             + $"{Shortened(facts.Claimant ?? "Claimant not named", 90)}: {Dollars(facts.Demand)}", set.Text) { Before = 2 },
         new Paragraph(Assessment.Caution, set.Bold.At(8.5)) { Before = 3 },

@@ -26,7 +26,8 @@ internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> R
         {
             var ids = string.Join(", ", job.Work.Structures.Select(s => s.Id));
             refusals.Add(new Refusal("structure-unknown", Where, $"'{id}' is none of several structures of the job file.",
-                Sentence.Of(job.Work.Structures.Count < 2 ? "Leave it out: the file names no several structures." : $"Name one of them: {ids}."),
+                Sentence.Of(job.Work.Structures.Count < 2
+                    ? "Leave it out: the file names no several structures." : $"Name one of them: {ids}."),
                 "Civ. Code § 8448"));
             return new OneStructure(whole, refusals);
         }
@@ -40,8 +41,10 @@ internal sealed record OneStructure(PrintedFacts Facts, IReadOnlyList<Refusal> R
 
         if (!whole.IsDesignated)
         {
-            refusals.Add(new Refusal("share-missing", new Place.OfHead("work.structures"), $"The file does not divide the demand among the structures.",
-                $"Give each structure the amount that is due for it, so that together they come to the demand; a lump sum is divided by the "
+            refusals.Add(new Refusal("share-missing", new Place.OfHead("work.structures"),
+                $"The file does not divide the demand among the structures.",
+                $"Give each structure the amount that is due for it, so that together they come to the demand; a lump sum is divided by "
+                    + $"the "
                 + $"work in each.",
                 "Civ. Code § 8446(b)"));
         }

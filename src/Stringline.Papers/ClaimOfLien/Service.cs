@@ -62,7 +62,8 @@ internal sealed class Service
             .GroupBy(e => $"{LawText.IsoDay(DayOf(e))} {e.Manner}")
             .OrderBy(g => g.Key, StringComparer.Ordinal)
             .Select(g => new Mailing(DayOf(g.First()), g.First().Manner,
-                [.. g.SelectMany(e => CopiesServed.Named(facts, e).Select(p => To(p, e.Article)))], copies.IsInOwnersPlace ? Owners() : null))];
+                [.. g.SelectMany(e => CopiesServed.Named(facts, e).Select(p => To(p, e.Article)))], copies.IsInOwnersPlace
+                    ? Owners() : null))];
         foreach (var (served, alsoMailed) in copies.InAnotherManner)
             WrongManner(served, alsoMailed);
         var owners = job.In(PartyCapacity.Owner).ToList();
@@ -73,8 +74,10 @@ internal sealed class Service
         if (!Done && owners.Count > 0 && owners.TrueForAll(o => AddressOf(o) is null))
         {
             refusals.Add(new Refusal("owner-address-missing", Place.Parties, $"No owner has an address to mail the copy to.",
-                $"Add the residence or place of business as the owner's {new FileWord("address")}, or the owner's address on the building permit as "
-                + $"{new HeadField("work.permit.ownerAddress")}. If no owner can be reached by mail, mail to the construction lender or direct contractor and "
+                $"Add the residence or place of business as the owner's {new FileWord("address")}, or the owner's address on the building "
+                    + $"permit as "
+                + $"{new HeadField("work.permit.ownerAddress")}. If no owner can be reached by mail, mail to the construction lender or "
+                + $"direct contractor and "
                 + $"enter that mailing as {new KindName("claim-served")}.",
                 "Civ. Code § 8416(a)(7), (c)"));
         }
@@ -123,7 +126,8 @@ internal sealed class Service
                 $"Name ids that stand in {new FileWord("parties")}.", affidavit)],
             CopyFault.NoAddress => [new Refusal("served-address-missing", Place.Of(job, party!, "address"),
                 $"{party!.Name} was served, but no address is there.", $"Add the address to which the copy was mailed.", affidavit)],
-            CopyFault.ToNobodyNamed => [new Refusal("served-wrong-person", Place.Of(entry, "to"), $"The copy went to nobody whom the section names.",
+            CopyFault.ToNobodyNamed =>
+                [new Refusal("served-wrong-person", Place.Of(entry, "to"), $"The copy went to nobody whom the section names.",
                 $"Mail it to the owner or reputed owner; only where that cannot be done, to the construction lender or direct contractor.",
                 "Civ. Code § 8416(c)")],
             CopyFault.PostOfficeBox => [new Refusal("served-post-office-box", Place.Of(job, party!, "addressKind"),
@@ -162,7 +166,8 @@ internal sealed class Service
                 refusals.Add(new Refusal("owner-not-served", Place.Of(job, owner),
                     $"No mailing of a copy of this claim to {OneLine(owner.Name)} is entered, though the file has an address.",
                     $"Mail this owner a copy by registered mail, certified mail, or first-class mail with a certificate of mailing, and "
-                        + $"enter it as {new KindName("claim-served")}. A copy to the lender or direct contractor takes its place only if the owner "
+                        + $"enter it as {new KindName("claim-served")}. A copy to the lender or direct contractor takes its place only if "
+                        + $"the owner "
                         + $"cannot be served by these mails.",
                     "Civ. Code § 8416(a)(7), (c)"));
             }

@@ -31,7 +31,8 @@ internal static class ServiceAffidavit
             + "for the manner marked above, addressed to each person named here at the address shown:", TypeStyle.Body) { Before = 10,
             WithNext = true },
         new Table(
-            [new Column("Person served: name and address", 0.46), new Column("Title or capacity", 0.22), new Column("Article number", 0.32)],
+            [new Column("Person served: name and address", 0.46), new Column("Title or capacity", 0.22),
+                new Column("Article number", 0.32)],
             [.. mailing.To.Select(t => Row(t, mailing.Manner))]),
         .. mailing.CannotBeServed is { } owners ? InPlace(owners) : [],
         new Paragraph("I declare under penalty of perjury under the laws of the State of California that the foregoing is true and "

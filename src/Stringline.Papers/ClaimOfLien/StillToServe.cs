@@ -51,7 +51,8 @@ internal sealed class StillToServe(PrintedFacts facts, Service service)
             + $"send a copy of the whole claim, the Notice of Mechanics Lien included, to {Whom}. No other mail, no courier, not by hand "
             + "(Civ. Code § 8416(c)). If an owner cannot be served by these mails: mail to the construction lender, or to the direct "
             + "contractor if you are not it (§ 8416(c)(2)), and keep what shows why.",
-        $"Fill in the {(service.Done ? "last " : "")}proof of service affidavit on both originals; the person who mailed signs it. Keep the "
+        $"Fill in the {(service.Done ? "last " : "")}proof of service affidavit on both originals; the person who mailed signs it. Keep "
+            + $"the "
             + $"postal receipt. {EntryName.Enter("claim-served")}its day, how, and the article number.",
     ];
 

@@ -38,18 +38,22 @@ internal static class CompletionPaper
         var owner = matter.Owner;
         if (owner is null)
         {
-            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", $"Add the owner who records the notice.",
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
+                $"Add the owner who records the notice.",
                 section);
         }
 
         var address = owner is null ? null
-            : matter.Need(matter.AddressOf(owner), "owner-address-missing", Place.Of(matter.Job, owner, "address"), $"Add the owner's address.",
+            : matter.Need(matter.AddressOf(owner), "owner-address-missing", Place.Of(matter.Job, owner, "address"),
+                $"Add the owner's address.",
             section);
         var completed = matter.Need(matter.Options.Day ?? OfFile(matter), "completion-missing", Place.Of(PaperInput.Day),
-            $"Say the day of completion{ForTheAsker.SuchAs(PaperInput.Day, new LocalDate(2026, 5, 18))}, or enter it as {new KindName("completed")}.", section);
+            $"Say the day of completion{ForTheAsker.SuchAs(PaperInput.Day, new LocalDate(2026, 5, 18))}, or enter it "
+                + $"as {new KindName("completed")}.", section);
         if (matter.In(PartyCapacity.DirectContractor).Count == 0 && matter.Job.Claimant.Role != ClaimantRole.DirectContractor)
         {
-            matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
+            matter.Refuse("contractor-missing", Place.Parties,
+                $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
                 $"Add the direct contractor: a notice that does not name it has no effect.", "Civ. Code §§ 8102(a)(2), 8182(b)");
         }
 
@@ -74,9 +78,12 @@ internal static class CompletionPaper
             ? "Notice is given that the work of improvement described here has been completed."
             : "Notice is given that the direct contract described in paragraphs 4 and 5, for a portion of the work of improvement "
             + "described here, has been completed (Civil Code section 8186).");
-        leaf.Field(matter.Facts.SeveralOwners ? "Owners" : "Owner", [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}")
+        leaf.Field(matter.Facts.SeveralOwners
+            ? "Owners" : "Owner",
+            [.. matter.In(PartyCapacity.Owner).Select(o => $"{RecordedClaims.OwnerLines(o)}\n{matter.AddressOf(o) ?? ""}")
             .DefaultIfEmpty(null)]);
-        leaf.Field($"Nature of the {(matter.Facts.SeveralOwners ? "owners’" : "owner’s")} interest in the property", Clean(matter.Options.Words));
+        leaf.Field($"Nature of the {(matter.Facts.SeveralOwners ? "owners’" : "owner’s")} interest in the property",
+            Clean(matter.Options.Words));
         leaf.Field("Date of completion", completed is { } on ? Day(on) : null);
         leaf.Field(contract is null ? "Direct contractor" : "Direct contractor under the contract that is completed", contract is null
             ? Contractors(matter) : [contract.Contractor]);
@@ -190,7 +197,8 @@ internal static class CompletionPaper
             if (matter.Named(matter.Options.To) is [{ Capacity: PartyCapacity.DirectContractor } contractor])
                 return new OneContract(Person(matter, contractor), null);
             matter.Refuse("not-one-contractor", Place.Of(PaperInput.To), $"One direct contractor is to be named.",
-                $"Name the party id of the direct contractor whose contract is complete, or {new FileWord("claimant")} where it is the claimant's own.",
+                $"Name the party id of the direct contractor whose contract is complete, or {new FileWord("claimant")} where it is the "
+                    + $"claimant's own.",
                 "Civ. Code § 8186");
             return null;
         }

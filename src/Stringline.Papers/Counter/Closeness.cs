@@ -69,7 +69,8 @@ internal sealed record Closeness
     }
 
     private static Closeness AllOf(double points, double pitch, double fine, double large, double day) =>
-        new(points, pitch, fine, large, day) { Warnings = Whole, WarningLength = Whole, Readings = Whole, CountyLines = Whole, Doubts = Whole,
+        new(points, pitch, fine, large, day) { Warnings = Whole, WarningLength = Whole, Readings = Whole, CountyLines = Whole,
+            Doubts = Whole,
             DoubtLength = Whole, NamesLength = Whole };
 
     /// <summary>Running text.</summary>

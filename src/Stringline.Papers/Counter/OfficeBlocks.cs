@@ -91,7 +91,8 @@ internal static class OfficeBlocks
         var system = office.Words(RecorderField.Electronic) is { } electronic
             ? $" Here: {Small(electronic)}" : "";
         yield return set.Point("Electronically: not by you, but through a title insurer, an underwritten title company, an institutional "
-            + $"lender or a government body, or an agent of one, on a certified system (Gov. Code § 27391).{system} Ask one well before the last "
+            + $"lender or a government body, or an agent of one, on a certified system (Gov. Code § 27391).{system} Ask one well before "
+            + $"the last "
             + "day, and do not rely on it for a last day in 2027 or later: a wider rule was to end with 2026.");
     }
 
@@ -100,9 +101,11 @@ internal static class OfficeBlocks
     {
         yield return set.Point("Say: “The recorder takes a paper that a statute lets be recorded, if it can be indexed, meets the format "
             + "and can be copied. Whether it is good in law is not for the recorder to judge: Government Code section 27201(a).”");
-        yield return set.Point("If the form of page 1 is the reason: put a cover page that conforms in front, one page more (§ 27361.6). If it is "
+        yield return set.Point("If the form of page 1 is the reason: put a cover page that conforms in front, one page more (§ 27361.6). "
+            + "If it is "
             + "the fee: pay the difference.");
-        yield return set.Point("Otherwise ask for the refusal in writing, on the office’s form, with the reason (§§ 27203, 27204), and call "
+        yield return set.Point("Otherwise ask for the refusal in writing, on the office’s form, with the reason (§§ 27203, 27204), and "
+            + "call "
             + "your office from the window.");
     }
 

@@ -39,11 +39,13 @@ internal static class RecorderBlocks
     {
         var claimant = isOwners ? "" : $"\nClaimant: {List(names, IndexSide.Claimant, set)}";
         var all = owners.ToList();
-        yield return new Paragraph($"{(IndexNames.AreSeveral(all) ? "Owners" : "Owner")}: {List(names, IndexSide.Owner, set)}{claimant}", set.Text)
+        yield return new Paragraph($"{(IndexNames.AreSeveral(all) ? "Owners" : "Owner")}: {List(names, IndexSide.Owner, set)}{claimant}",
+            set.Text)
         { Before = 2 };
         var unsaid = all.Where(o => o.HoldsTitleAs is null).Select(o => OneLine(o.Name)).ToList();
         var more = unsaid.Count == 0 ? "" : $" The file does not say how "
-            + (unsaid.Count == 1 ? $"{Some(unsaid, set)} holds" : unsaid.Count == all.Count ? "the owners hold" : $"{unsaid.Count} of the owners hold")
+            + (unsaid.Count == 1
+                ? $"{Some(unsaid, set)} holds" : unsaid.Count == all.Count ? "the owners hold" : $"{unsaid.Count} of the owners hold")
             + " title: others on the deed belong on the paper too.";
         yield return new Paragraph($"As of record (Gov. Code § 27288.1); surname first, trustees and trust: common practice, not "
             + $"verified.{more}", set.Fine) { Before = 2 };

@@ -35,7 +35,8 @@ internal static class DesignDemandPaper
         DesignLienPaper.OnlyDesigners(matter);
         matter.NotIfLost("design-lien.right", "The right to a design professional’s lien is lost.");
         matter.NotIfLost("design-lien.last-day", "The time to record is over.");
-        matter.NotIfLost("design-lien.demand-last-day", $"{LawText.Capital(matter.ByLaw(Number.DefaultNotice).Spelled)} no longer fit between this notice and the last day to record.");
+        matter.NotIfLost("design-lien.demand-last-day", $"{LawText.Capital(matter.ByLaw(Number.DefaultNotice).Spelled)} no longer fit "
+            + $"between this notice and the last day to record.");
         if (matter.Facts.Owners.Count == 0)
         {
             matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
@@ -50,32 +51,40 @@ internal static class DesignDemandPaper
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) demands payment of the amount stated in paragraph 1 for services under a "
             + $"written contract with {DesignLienPaper.Landowner(matter)}, and gives notice of the default stated in paragraph "
             + "2. If it is not paid, a claim of design "
-            + $"professional’s lien may be recorded against the property {matter.ByLaw(Number.DefaultNotice)} or more after this notice is given.");
+            + $"professional’s lien may be recorded against the property {matter.ByLaw(Number.DefaultNotice)} or more after this notice is "
+            + $"given.");
         leaf.Field("Amount demanded", TypeStyle.BodyBold, NoticeContents.Demand(matter, DesignLienPaper.Amount(matter), Section));
         leaf.Field("Default", Clean(matter.Options.Words)
             ?? "The amount stated in paragraph 1 is due under the contract and has not been paid.");
         leaf.Field("Design professional", [
-            Lines(matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant’s full name.", Section),
-                matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the claimant’s address.", Section)),
+            Lines(matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"),
+                $"Add the claimant’s full name.", Section),
+                matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"),
+                    $"Add the claimant’s address.", Section)),
             .. NoticeContents.Reached(matter),
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what services were "
+        leaf.Field("Services",
+            matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what services were "
             + $"rendered.", "Civ. Code § 8300"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, Section);
         return new Bundle([leaf], new Guide
         {
-            First = [$"The claim may be recorded no sooner than {matter.ByLaw(Number.DefaultNotice)} after this notice is given, and only while the work has not "
+            First = [$"The claim may be recorded no sooner than {matter.ByLaw(Number.DefaultNotice)} after this notice is given, and only "
+                + $"while the work has not "
                 + "commenced (§ 8304). Count from the day that can be proved.",
                 .. NoDay(matter), .. DesignLienPaper.OneOfSeveral(matter)],
             To = to,
-            Manner = "How: no section says how it is given (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, with a proof of "
+            Manner = "How: no section says how it is given (§ 8308 leaves out §§ 8100-8118). Certified mail, return receipt requested, "
+                + "with a proof of "
                 + "notice, is safe.",
-            Steps = [Clean(matter.Options.Words) is null ? $"Paragraph 2 says that the amount is due and not paid. If the {matter.OwnerWord} failed "
+            Steps = [Clean(matter.Options.Words) is null
+                ? $"Paragraph 2 says that the amount is due and not paid. If the {matter.OwnerWord} failed "
                 + "in more than "
                 + "that, make the paper again and say it in words of your own."
                 : "Paragraph 2 holds the default in your own words. Be sure that it is still true.",
-                $"Sign in ink, with date and place, and keep a signed copy; mail one to {(to.Count == 1 ? "the owner" : "each owner")} and keep the receipt{(to.Count == 1 ? "" : "s")}.",
+                $"Sign in ink, with date and place, and keep a signed copy; mail one "
+                    + $"to {(to.Count == 1 ? "the owner" : "each owner")} and keep the receipt{(to.Count == 1 ? "" : "s")}.",
                 ProofOfNotice.Step(ProvedNotice.Default)],
             After = [$"{EntryName.Enter("payment-demanded")}its day, amount, to whom, and that it says a default has occurred."],
         });
@@ -87,7 +96,8 @@ internal static class DesignDemandPaper
         if (matter.Assessment.Find("design-lien.demand-last-day") is null)
         {
             yield return "There is no act-by day yet: the file does not say since when you know, or have reason to know, that the work "
-                + $"will not be commenced. The claim must be recorded within {matter.ByLaw(Number.RecordDesignLien)} from then, and this notice must come at least {matter.ByLaw(Number.DefaultNotice)} "
+                + $"will not be commenced. The claim must be recorded within {matter.ByLaw(Number.RecordDesignLien)} from then, and this "
+                + $"notice must come at least {matter.ByLaw(Number.DefaultNotice)} "
                 + $"before it (§§ 8304(c), 8312). {EntryName.Enter("work-will-not-commence")}that day; the act-by day counts from it.";
         }
     }

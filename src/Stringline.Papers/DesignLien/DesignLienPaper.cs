@@ -50,11 +50,13 @@ internal static class DesignLienPaper
         leaf.Field(matter.Facts.SeveralOwners ? "Current owners of record" : "Current owner of record", OwnersOfRecord(matter));
         leaf.Field("Site", Site(matter));
         leaf.Field("Building permit or other approval", Permit(matter));
-        leaf.Field("Services", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what services were "
+        leaf.Field("Services",
+            matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what services were "
             + $"rendered.", "Civ. Code § 8300"));
         leaf.Field("Contract", Contract(matter));
         leaf.Field("Notice of demand and default", demand is null ? null
-            : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least {matter.ByLaw(Number.DefaultNotice)} before this claim is recorded. "
+            : $"Given to the {matter.OwnerWord} on {Day(demand.Value)}, at least {matter.ByLaw(Number.DefaultNotice)} before this claim is "
+                + $"recorded. "
                 + "The amount remains unpaid.");
         leaf.Say("The work of improvement for which the services were rendered has not commenced.");
         Signing.Claimant(leaf, matter, Section);
@@ -90,21 +92,24 @@ internal static class DesignLienPaper
         if (matter.Assessment.Find("design-lien.first-day") is not { } first)
         {
             matter.NotEntered("payment-demanded", "no-demand", $"No demand on the owner is entered.",
-                $"Give notice of the demand, the default and the amount ({new PaperName(DesignDemandPaper.Paper)}), and enter it as {new KindName("payment-demanded")}. "
+                $"Give notice of the demand, the default and the amount ({new PaperName(DesignDemandPaper.Paper)}), and enter it "
+                    + $"as {new KindName("payment-demanded")}. "
                 + $"The claim may be recorded {matter.ByLaw(Number.DefaultNotice).Text} later.", NoticeSection);
             return null;
         }
 
         if (first is { Standing: Standing.NotYet, Band: { } band })
         {
-            matter.Refuse("too-early", new Place.OfFinding(first.Id), $"The notice of the demand is not yet {matter.ByLaw(Number.DefaultNotice).Text} old on {Day(matter.AsOf)}.",
+            matter.Refuse("too-early", new Place.OfFinding(first.Id),
+                $"The notice of the demand is not yet {matter.ByLaw(Number.DefaultNotice).Text} old on {Day(matter.AsOf)}.",
                 $"Record on {Day(band.Earliest.Day)} or after.", NoticeSection);
         }
         else if (first.Standing is not Standing.Open)
         {
             matter.Refuse("no-notice-of-default", new Place.OfFinding(first.Id),
                 Sentence.Join(" ", first.Why.Select(w => w.Sentence)),
-                $"Give notice of the demand, the default and its amount now ({new PaperName(DesignDemandPaper.Paper)}), at least {matter.ByLaw(Number.DefaultNotice).Text} before recording. "
+                $"Give notice of the demand, the default and its amount now "
+                    + $"({new PaperName(DesignDemandPaper.Paper)}), at least {matter.ByLaw(Number.DefaultNotice).Text} before recording. "
                 + $"If the demand was such a notice for the whole amount, say {new FieldSaid("ofDefault", "true")} on its "
                 + $"entry.{Sentence.Join("", first.Questions.Select(Then))}", NoticeSection);
         }
@@ -186,20 +191,23 @@ internal static class DesignLienPaper
         [
             .. OneOfSeveral(matter),
             "Do not sign unless you have seen that the work has not commenced: the claim says so under oath"
-                + $"{(Unsure(matter).Any() ? ", and the file leaves it open" : "")}. Look at the site again on the morning you record. Once work "
+                + $"{(Unsure(matter).Any() ? ", and the file leaves it open" : "")}. Look at the site again on the morning you record. "
+                + $"Once work "
                 + "has commenced there is no such lien; the mechanics lien of § 8400 takes its place (§§ 8304, 8306, 8310).",
             matter.Facts.SeveralOwners
                 ? "The owners named must be those of record on the day of recording; look them up again (§ 8302)."
                 : "The owner named must be the one of record on the day of recording; look it up again (§ 8302).",
             "The amount is the lesser of the agreed fee and the reasonable value of the services, less deposits and payments (§ 8302).",
-            $"There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is under {matter.ByLaw(Number.LeastCostForDesignLien)} (§ "
+            $"There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is "
+                + $"under {matter.ByLaw(Number.LeastCostForDesignLien)} (§ "
                 + "8318).",
             .. Unsure(matter).Select(q => "The file leaves open: " + RefusalInWords.Said(q.Sentence)),
         ],
         Steps =
         [
             "Sign the claim and the verification in ink, and have a notary acknowledge the signature.",
-            $"Record in the county of the site, at least {matter.ByLaw(Number.DefaultNotice)} after the notice of the demand and no later than {matter.ByLaw(Number.RecordDesignLien)} after you knew or "
+            $"Record in the county of the site, at least {matter.ByLaw(Number.DefaultNotice)} after the notice of the demand and no later "
+                + $"than {matter.ByLaw(Number.RecordDesignLien)} after you knew or "
                 + "had reason to know that the work will not be commenced (§§ 8304, 8312).",
             $"No section requires that a copy be served on the {matter.OwnerWord}; mail one by certified mail anyway, as § 8416 requires "
                 + "for a mechanics lien.",
@@ -207,14 +215,17 @@ internal static class DesignLienPaper
         After =
         [
             $"{EntryName.Enter("claim-recorded")}that it is for a design professional’s lien, its day, amount and instrument number.",
-            $"The lien ends {matter.ByLaw(Number.SueOnDesignLien)} after recording unless an action to enforce it is filed, and when the work commences (§ 8306). If it "
-                + $"ended by commencement, record a mechanics lien within {matter.ByLaw(Number.ConvertDesignLien)} that says it is a converted design professional lien (§ "
+            $"The lien ends {matter.ByLaw(Number.SueOnDesignLien)} after recording unless an action to enforce it is filed, and when the "
+                + $"work commences (§ 8306). If it "
+                + $"ended by commencement, record a mechanics lien within {matter.ByLaw(Number.ConvertDesignLien)} that says it is a "
+                + $"converted design professional lien (§ "
                 + "8319; the paper “Claim of Mechanics Lien, Converted”).",
             "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); the paper “Satisfaction and "
                 + "Release of Design Professional’s Lien”).",
         ],
         Recording = new Recording(RecordedPaperKind.Other, 1, 0,
-            "Gov. Code § 27287 lets a claim of lien under § 8416 be recorded without a notary. This is not such a claim, so it is prepared to "
+            "Gov. Code § 27287 lets a claim of lien under § 8416 be recorded without a notary. This is not such a claim, so it is prepared "
+                + "to "
             + "be acknowledged, which is the safer reading; ask the office."),
     };
 }

@@ -22,7 +22,8 @@ internal static class DesignReleasePaper
         Sections = "Civ. Code § 8306(c); Gov. Code §§ 27287, 27361.6",
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = $"A design professional whose lien the landowner has paid, in full or{new ForTheAsker($" ({new InputName(PaperInput.Amount)})")} in part.",
+        Words = $"A design professional whose lien the landowner has paid, in full "
+            + $"or{new ForTheAsker($" ({new InputName(PaperInput.Amount)})")} in part.",
         Asks =
         [
             new(PaperInput.Amount, "Dollars and cents of the lien that were satisfied; nothing: what the file shows as paid"),
@@ -60,12 +61,14 @@ internal static class DesignReleasePaper
         if (amount is { } whole && satisfied is null)
         {
             matter.Refuse("nothing-paid", Place.Journal, $"By the job file nothing of the {Dollars(whole)} is paid.",
-                $"Enter what the landowner has paid as {new KindName("paid")}; the document is recorded once the lien is satisfied, in full or in part.",
+                $"Enter what the landowner has paid as {new KindName("paid")}; the document is recorded once the lien is satisfied, in "
+                    + $"full or in part.",
                 Section);
         }
         else if (amount is { } stated && satisfied > stated)
         {
-            matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount), $"{Dollars(satisfied.Value)} is more than the {Dollars(stated)} of the claim.",
+            matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount),
+                $"{Dollars(satisfied.Value)} is more than the {Dollars(stated)} of the claim.",
                 $"Name what was paid of it.", Section);
         }
 

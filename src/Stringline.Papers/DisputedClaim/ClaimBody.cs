@@ -48,7 +48,8 @@ internal sealed record ClaimBody
             Amount = matter.Options.Amount ?? (days is null ? reckoned : null),
             Days = days,
             Basis = matter.Need(matter.Options.Words, "basis-missing", Place.Of(PaperInput.Words),
-                $"Say for what work or event it is claimed, and why it is due: {new InputTold(PaperInput.Words, "On March 3 ...; the contract ...")}.", documentsAt),
+                $"Say for what work or event it is claimed, and why it is "
+                    + $"due: {new InputTold(PaperInput.Words, "On March 3 ...; the contract ...")}.", documentsAt),
             Documents = documents,
             Reckoned = reckoned,
             Retention = matter.Options.Amount is null && days is null ? MoneyDue.RetentionIn(matter.Known, owed) : 0m,

@@ -60,13 +60,16 @@ internal sealed record ClaimProcedure
         Payer = PartyCapacity.Owner, PayerWord = "owner",
         Statute = "California Civil Code section 8850", Section = "Civ. Code § 8850",
         Sent = "subdivision (c)(1)", Documents = "subdivision (d)(1)(B)",
-        Answer = $"within {Days(matter, Number.OwnersStatement)} of receipt of this claim, a written statement identifying what portion of it is "
+        Answer = $"within {Days(matter, Number.OwnersStatement)} of receipt of this claim, a written statement identifying what portion of "
+            + $"it is "
             + $"disputed and what portion is undisputed, and pay the undisputed portion within {Days(matter, Number.OwnerPays)} after that "
             + "statement (subdivision (d))",
-        Interest = $"Undisputed amounts not paid in a timely manner bear interest at {Days(matter, Number.OwnersInterest)} per month (subdivision (h)(1)).",
+        Interest = $"Undisputed amounts not paid in a timely manner bear interest at {Days(matter, Number.OwnersInterest)} per month "
+            + $"(subdivision (h)(1)).",
         Conference = "subdivision (e)", ToSchedule = Days(matter, Number.OwnersConference),
         Mediation = "subdivision (f)",
-        Request = $"subdivision (j). Please notify claimant in writing, within {Days(matter, Number.PrivateContractorsAnswer)} of receipt of this request, as "
+        Request = $"subdivision (j). Please notify claimant in writing, within {Days(matter, Number.PrivateContractorsAnswer)} of receipt "
+            + $"of this request, as "
             + "to whether you presented the claim to the owner and, if you did not, of the reasons for not doing so (subdivision (j)(4))",
         Finding = "dispute-claim.owners-statement",
     };
@@ -76,13 +79,17 @@ internal sealed record ClaimProcedure
         Payer = PartyCapacity.PublicEntity, PayerWord = "public entity",
         Statute = "California Public Contract Code section 9204", Section = "Pub. Contract Code § 9204",
         Sent = "subdivision (c)(1)", Documents = "subdivision (d)(1)(B)",
-        Answer = $"within {Days(matter, Number.EntitysStatement)} of receipt of this claim, a written statement identifying what portion of it is "
-            + $"disputed and what portion is undisputed, and pay the undisputed portion within {Days(matter, Number.EntityPays)} after that "
+        Answer = $"within {Days(matter, Number.EntitysStatement)} of receipt of this claim, a written statement identifying what portion "
+            + $"of it is "
+            + $"disputed and what portion is undisputed, and pay the undisputed portion "
+            + $"within {Days(matter, Number.EntityPays)} after that "
             + "statement (subdivision (d)(1))",
-        Interest = $"Amounts not paid in a timely manner bear interest at {Days(matter, Number.EntitysInterest)} per annum (subdivision (d)(4)).",
+        Interest = $"Amounts not paid in a timely manner bear interest at {Days(matter, Number.EntitysInterest)} per annum (subdivision "
+            + $"(d)(4)).",
         Conference = "subdivision (d)(2)(A)", ToSchedule = Days(matter, Number.EntitysConference),
         Mediation = "subdivision (d)(2)(B)",
-        Request = $"subdivision (d)(5). Please notify claimant in writing, within {Days(matter, Number.ContractorsAnswer)} of receipt of this "
+        Request = $"subdivision (d)(5). Please notify claimant in writing, within {Days(matter, Number.ContractorsAnswer)} of receipt of "
+            + $"this "
             + "request, as to whether you presented the claim to the public entity and, if you did not, of the reasons for not having "
             + "done so",
         Finding = "dispute-claim.entitys-statement",
@@ -163,6 +170,7 @@ internal sealed record ClaimProcedure
     public static IEnumerable<string> Doubts(Finding? says, Entry? supposed = null) => says is not { Standing: Standing.InDoubt }
         // How long the section is in force concerns every claim under it.
         ? says?.Why.Where(w => w.Section == "Pub. Contract Code § 9204(i)").Select(w => RefusalInWords.Said(w.Sentence)) ?? []
-        : [$"In doubt: {LawForReaders.BehindColon(Matter.Said(says))}", .. says.Questions.Where(q => q.Corrects is null || q.Corrects != supposed)
+        : [$"In doubt: {LawForReaders.BehindColon(Matter.Said(says))}",
+            .. says.Questions.Where(q => q.Corrects is null || q.Corrects != supposed)
             .Select(q => RefusalInWords.Said(q.Sentence))];
 }

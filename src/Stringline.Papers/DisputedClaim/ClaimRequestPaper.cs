@@ -37,7 +37,8 @@ internal static class ClaimRequestPaper
         var section = procedure.Section;
         if (ClaimProcedure.HasContract(matter))
         {
-            matter.Refuse("has-contract-with-payer", new Place.OfHead("claimant.role"), $"The claimant has a contract with the {procedure.PayerWord} itself.",
+            matter.Refuse("has-contract-with-payer", new Place.OfHead("claimant.role"),
+                $"The claimant has a contract with the {procedure.PayerWord} itself.",
                 $"Make the claim itself: the paper {new PaperWord(DisputeClaimPaper.Paper)}.", section);
         }
 
@@ -46,7 +47,8 @@ internal static class ClaimRequestPaper
             matter, matter.Options.To.Count > 0 ? matter.Named(matter.Options.To) : matter.In(PartyCapacity.DirectContractor), "");
         if (contractors.Count == 0)
         {
-            matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
+            matter.Refuse("contractor-missing", Place.Parties,
+                $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
                 $"Add the direct contractor, who is to present the claim.", section);
         }
         else if (contractors.Count > 1)
@@ -70,7 +72,8 @@ internal static class ClaimRequestPaper
             ],
             Steps =
             [
-                "Compare each sum and day with the documents, then sign in ink, with date and place, and enclose a copy of every document in the list.",
+                "Compare each sum and day with the documents, then sign in ink, with date and place, and enclose a copy of every document "
+                    + "in the list.",
                 matter.Facts.HiredBy is { Capacity: PartyCapacity.Subcontractor } hirer
                     ? $"Mail it to the contractor, and a copy to {Addressees.InSentence(hirer)}, who hired you."
                     : "Mail it to the contractor.",
@@ -118,7 +121,8 @@ internal static class ClaimRequestPaper
         leaf.Field(procedure.Payer == PartyCapacity.Owner ? "Owner" : "Public entity",
             [.. payers.Select(p => (string?)NoticeContents.Person(matter, p)).DefaultIfEmpty(null)]);
         NoticeContents.Giver(leaf, matter, "Claimant");
-        leaf.Field("Work", matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what work is provided.",
+        leaf.Field("Work",
+            matter.Need(matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what work is provided.",
             procedure.Section));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         leaf.Say($"This request is made under {procedure.Statute}, {procedure.Request}.");

@@ -79,7 +79,8 @@ internal static class ConferenceDemandPaper
         });
     }
 
-    private static PaperBuilder Demand(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim, Finding? says,
+    private static PaperBuilder Demand(Matter matter, ClaimProcedure procedure, IReadOnlyList<Party> payers, DisputeClaimSent? claim,
+        Finding? says,
         string? issues)
     {
         var leaf = new PaperBuilder("demand-for-conference.pdf", "Demand for Conference on Claim");

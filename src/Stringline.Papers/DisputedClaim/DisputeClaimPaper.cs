@@ -24,7 +24,8 @@ internal static class DisputeClaimPaper
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = $"A contractor, to the public entity or owner with which it has its contract, for money or time that is in dispute.",
-        Asks = [new(PaperInput.Amount, AmountClaimed), new(PaperInput.ExtensionDays), new(PaperInput.Words, ForWhat), new(PaperInput.Documents)],
+        Asks = [new(PaperInput.Amount, AmountClaimed), new(PaperInput.ExtensionDays), new(PaperInput.Words, ForWhat),
+            new(PaperInput.Documents)],
         Deadline = "dispute-claim.filing-last-day",
         Fits = now => now.Has<Disputed>() && !now.Has<DisputeClaimSent>() && now.Job.Claimant.Role == ClaimantRole.DirectContractor
             ? "A part of the money is disputed." : null,

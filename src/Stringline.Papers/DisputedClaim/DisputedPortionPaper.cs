@@ -34,7 +34,8 @@ internal static class DisputedPortionPaper
         procedure.OnlyWithContract(matter);
         if (procedure.Mediation is null)
         {
-            matter.Refuse("no-mediation", new Place.OfHead("contract.on"), $"The older procedure knows no mediation of a claim before an action.",
+            matter.Refuse("no-mediation", new Place.OfHead("contract.on"),
+                $"The older procedure knows no mediation of a claim before an action.",
                 $"Have counsel present the claim under the Government Code (Pub. Contract Code § 20104.2(e)).", procedure.Section);
         }
 
@@ -48,7 +49,8 @@ internal static class DisputedPortionPaper
         var held = matter.Last<ConferenceHeld>();
         if (held is null)
         {
-            matter.Refuse("no-conference-held", Place.Journal, $"No conference is entered, and only what is left after it goes to mediation.",
+            matter.Refuse("no-conference-held", Place.Journal,
+                $"No conference is entered, and only what is left after it goes to mediation.",
                 $"Enter it as {new KindName("conference-held")} with its day; or demand it first: the paper "
                 + $"{new PaperWord(ConferenceDemandPaper.Paper)}.", procedure.Section);
         }
@@ -69,16 +71,19 @@ internal static class DisputedPortionPaper
             First =
             [
                 .. ClaimProcedure.Doubts(says),
-                $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it is "
+                $"The {procedure.PayerWord} states in writing after the conference what it still disputes. Wait for that statement if it "
+                    + $"is "
                     + "still due, and name nothing that it grants.",
             ],
             Steps = ["Sign in ink, with date and place.", DisputeClaimPaper.MailTo(payers)],
             After =
             [
-                $"Agree on a mediator in the {ToAgree(matter, procedure).Spelled} after this paper; have counsel take part in the mediation.",
+                $"Agree on a mediator in the {ToAgree(matter, procedure).Spelled} after this paper; have counsel take part in the "
+                    + $"mediation.",
                 procedure.Payer == PartyCapacity.PublicEntity
                     ? "If you cannot agree, each side selects a mediator, and those two select the one who mediates."
-                    : "If you cannot agree, the contractor may select the mediator; if the owner refuses mediation, notice to suspend work may "
+                    : "If you cannot agree, the contractor may select the mediator; if the owner refuses mediation, notice to suspend work "
+                        + "may "
                         + "follow (Civ. Code § 8850(f)(3), (k)).",
             ],
         });

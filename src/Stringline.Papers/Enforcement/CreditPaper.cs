@@ -23,7 +23,8 @@ internal static class CreditPaper
         Deadline = "credit.last-day",
         AlsoServes = ["enforcement.last-day"],
         Effect = new(
-            "Signed with the owner and recorded, it gives the owner time to pay. The last day to sue moves to 90 days after the credit ends, "
+            "Signed with the owner and recorded, it gives the owner time to pay. The last day to sue moves to 90 days after the credit "
+                + "ends, "
             + "but never past one year after completion.",
             "Civ. Code § 8460(b)"),
         Entries =
@@ -45,7 +46,8 @@ internal static class CreditPaper
             $"Say the terms of the credit: {new InputTold(PaperInput.Words, "Owner pays $5,000.00 on the first of each month.")}", section);
         if (until <= matter.AsOf)
         {
-            matter.Refuse("until-past", Place.Of(PaperInput.Until), $"{Day(until.Value)} is not after {Day(matter.AsOf)}.", $"Credit ends on a day to come.",
+            matter.Refuse("until-past", Place.Of(PaperInput.Until), $"{Day(until.Value)} is not after {Day(matter.AsOf)}.",
+                $"Credit ends on a day to come.",
                 section);
         }
 
@@ -74,9 +76,11 @@ internal static class CreditPaper
             First = [.. Reach(matter, until), .. Balance(matter, claim),
                 $"The section does not say who signs. Have {(signers > 1 ? "every one who signs for an owner" : "the owner")} sign too: "
                 + "the credit is one to which both sides agree (our advice)."],
-            Steps = [$"Claimant and {(matter.Facts.SeveralOwners ? "owners" : "owner")} sign before a notary, with date and place: together before one, or each "
+            Steps = [$"Claimant and {(matter.Facts.SeveralOwners ? "owners" : "owner")} sign before a notary, with date and place: "
+                + $"together before one, or each "
                 + "apart, with a certificate page for each signing.",
-                $"Record within {matter.ByLaw(Number.RecordCredit)} after the claim was recorded. Later it holds only against those who have not bought or lent in good "
+                $"Record within {matter.ByLaw(Number.RecordCredit)} after the claim was recorded. Later it holds only against those who "
+                    + $"have not bought or lent in good "
                 + "faith before it (§ 8460(b)(2))."],
             After = [$"{EntryName.Enter("credit-recorded")}its day, the day the credit ends, and instrument number."],
             Recording = new Recording(RecordedPaperKind.Other, 1 + signers, 1,
@@ -92,7 +96,8 @@ internal static class CreditPaper
     private static IEnumerable<string> Balance(Matter matter, NamedClaim claim)
     {
         var unpaid = matter.Assessment.Amount.Demand;
-        if (claim.Amount is not { } recorded || unpaid == recorded || matter.Options.Words?.Contains(Dollars(unpaid), StringComparison.Ordinal) == true)
+        if (claim.Amount is not { } recorded || unpaid == recorded
+            || matter.Options.Words?.Contains(Dollars(unpaid), StringComparison.Ordinal) == true)
             yield break;
         yield return $"The notice states the claim as it was recorded, {Dollars(recorded)}; the file shows {Dollars(unpaid)} unpaid. Agree "
             + "on the balance before anybody signs.";
@@ -108,7 +113,8 @@ internal static class CreditPaper
         if (then?.Band is { } band)
         {
             yield return $"Recorded on {Day(matter.AsOf)}, this credit would let you sue until {DayOfWeek(band.Earliest.Day)} on the "
-                + $"strictest count: {matter.ByLaw(Number.SueAfterCredit)} after it ends, and never later than {matter.ByLaw(Number.SueAfterCompletion).Spelled} after the whole work was completed."
+                + $"strictest count: {matter.ByLaw(Number.SueAfterCredit)} after it ends, and never later "
+                + $"than {matter.ByLaw(Number.SueAfterCompletion).Spelled} after the whole work was completed."
                 + (then.ActBy is { } by && by != band.Earliest.Day ? $" Plan on {DayOfWeek(by)}." : "");
         }
     }

@@ -34,7 +34,8 @@ internal static class LisPendensPaper
         foreach (var lack in PendencyContents.Lacks(action, matter.Job.Work.Site))
             Lacks(matter, action, lack);
         var (court, number) = (Clean(action?.Court), Clean(action?.Case));
-        var leaf = new PaperBuilder("notice-of-pendency-of-action.pdf", "Notice of Pendency of Action") { Return = RecordedClaims.Return(matter) };
+        var leaf = new PaperBuilder("notice-of-pendency-of-action.pdf", "Notice of Pendency of Action") { Return =
+            RecordedClaims.Return(matter) };
         leaf.Head("California Civil Code section 8461; Code of Civil Procedure sections 405.20 and following");
         leaf.Line("Attorney for plaintiff: bar number, address, telephone", null, null);
         leaf.Field("Court", court);
@@ -80,7 +81,8 @@ internal static class LisPendensPaper
             {
                 ProofPages = 1,
             },
-        }, new Refusal("for-the-attorney", new Place.InWords("the paper"), $"A notice of pendency of action is signed by the attorney of record.",
+        }, new Refusal("for-the-attorney", new Place.InWords("the paper"),
+        $"A notice of pendency of action is signed by the attorney of record.",
             $"The draft is for the attorney to complete and sign.", "Code Civ. Proc. § 405.21"));
     }
 

@@ -42,7 +42,8 @@ internal static class ReleaseDemandPaper
             SpeaksFor = OneLine(Clean(owner?.Name) ?? "the owner"),
         };
         leaf.Head("California Civil Code sections 8480 to 8482");
-        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.", section);
+        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"),
+            $"Add the claimant's full name.", section);
         var address = matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"),
             $"Add the claimant's address: on the claim, its notices, or the license board's record (Civ. Code § 8108(e)).", section);
         leaf.Line("Date", Day(matter.AsOf));
@@ -57,7 +58,8 @@ internal static class ReleaseDemandPaper
         leaf.Field("Grounds for the demand", Clean(matter.Options.Words) ?? Grounds(matter, claim));
         leaf.Say($"{(matter.Facts.SeveralOwners ? "The owner who gives this notice" : "The owner")} demands that you execute and record a "
             + "release of the claim of lien. If you do not, the owner may petition the "
-            + $"court, {matter.ByLaw(Number.PetitionAfterDemand).Spelled} or more after this notice is given, for an order releasing the property from the claim. The prevailing "
+            + $"court, {matter.ByLaw(Number.PetitionAfterDemand).Spelled} or more after this notice is given, for an order releasing the "
+            + $"property from the claim. The prevailing "
             + "party in that proceeding recovers reasonable attorney’s fees (Civil Code section 8488).");
         leaf.Sign(null, "Owner, or title and authority to sign for the owner");
         return new Bundle([leaf], new Guide
@@ -69,7 +71,8 @@ internal static class ReleaseDemandPaper
                 "The owner gives it to the claimant, by hand or by mail, at the claimant’s address on the claim of lien, on its notices or "
                 + "in the license board’s records (§ 8108(e)).",
                 ProofOfNotice.Step(ProvedNotice.ReleaseDemand),
-                $"Count {matter.ByLaw(Number.PetitionAfterDemand).Spelled} from the day it is given: no petition may be filed until they have passed (§ 8482)."],
+                $"Count {matter.ByLaw(Number.PetitionAfterDemand).Spelled} from the day it is given: no petition may be filed until they "
+                    + $"have passed (§ 8482)."],
             After = [$"{EntryName.Enter("release-demanded")}its day."],
         });
     }
@@ -91,7 +94,8 @@ internal static class ReleaseDemandPaper
 
     private static string? Grounds(Matter matter, NamedClaim claim) =>
         claim.On is { } on && matter.Assessment.Find("enforcement.last-day")?.Band is { Earliest.Day: var ended }
-        ? $"More than {matter.Assessment.Numbers.On(Number.SueOnClaim, on)} have passed since the claim was recorded on {Day(on)}. That time ended on {Day(ended)}. "
+        ? $"More than {matter.Assessment.Numbers.On(Number.SueOnClaim, on)} have passed since the claim was recorded "
+            + $"on {Day(on)}. That time ended on {Day(ended)}. "
         + $"{(matter.Known.All<CreditRecorded>().Count == 0 ? "No notice of credit has been recorded, and no" : "No")} action to enforce "
         + "the lien was commenced within the time that Civil Code section 8460 allows, so that the claim has expired and is unenforceable."
         : null;

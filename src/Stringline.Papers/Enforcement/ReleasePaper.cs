@@ -41,7 +41,8 @@ internal static class ReleasePaper
         Sections = Sections,
         Use = PaperUse.Recorded,
         Works = [WorkKind.Private],
-        Words = $"The claimant, to free a part of the property{ForTheAsker.InBrackets(PaperInput.Words)}, or of the sum{ForTheAsker.InBrackets(PaperInput.Amount)}.",
+        Words = $"The claimant, to free a part of the property{ForTheAsker.InBrackets(PaperInput.Words)}, or of the "
+            + $"sum{ForTheAsker.InBrackets(PaperInput.Amount)}.",
         Asks =
         [
             new(PaperInput.Words, "The part of the property that is freed"),
@@ -54,7 +55,8 @@ internal static class ReleasePaper
     };
 
     private static PaperEffect Effect => new(
-        "Recorded, it gives up the claim of lien on the property that it names. What is still owed must then be had another way, such as by a "
+        "Recorded, it gives up the claim of lien on the property that it names. What is still owed must then be had another way, such as "
+            + "by a "
         + "suit on the contract.",
         "Civ. Code § 8468");
 
@@ -77,7 +79,9 @@ internal static class ReleasePaper
         };
         leaf.Head("Claim of lien under California Civil Code section 8416");
         var amount = claim.Amount is { } sum ? $", in the amount of {Dollars(sum)}" : "";
-        leaf.Field(partial ? "Claim of lien partially released" : "Claim of lien released", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{amount}");
+        leaf.Field(partial
+            ? "Claim of lien partially released"
+            : "Claim of lien released", $"Claim of mechanics lien {RecordedClaims.Words(claim, matter)}{amount}");
         leaf.Field("Claimant", $"{matter.Facts.Claimant}\n{matter.Facts.Address}");
         leaf.Field(matter.Facts.SeveralOwners ? "Owners of the property" : "Owner of the property", RecordedClaims.Owners(matter));
         leaf.Field("Property", [.. NoticeContents.Site(matter)]);
@@ -94,14 +98,16 @@ internal static class ReleasePaper
             First =
             [
                 partial ? "The lien remains for the rest, and the time to sue keeps running."
-                    : "Once recorded, the claim is gone. Do not hand it over until the money is in your account, unless the claim has expired.",
+                    : "Once recorded, the claim is gone. Do not hand it over until the money is in your account, unless the claim has "
+                        + "expired.",
                 "The paper does not say that the debt is satisfied. A new claim within its time stays possible only so long as no release "
                     + "says so (Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435); if the payer asks for those words, have counsel read "
                     + "them.",
                 .. Owing(matter, partial),
                 .. Pending(matter, partial),
                 .. matter.Known.All<ReleaseDemanded>().Count > 0
-                    ? [$"The owner has demanded a release: answer within {matter.ByLaw(Number.PetitionAfterDemand).Spelled}. Whoever loses the petition pays the other’s attorney "
+                    ? [$"The owner has demanded a release: answer within {matter.ByLaw(Number.PetitionAfterDemand).Spelled}. Whoever loses "
+                        + $"the petition pays the other’s attorney "
                     + "(Civ. Code §§ 8482, 8488)."] : Array.Empty<string>(),
             ],
             Steps = ["Sign before a notary, who asks every signer for identification."],
@@ -121,7 +127,8 @@ internal static class ReleasePaper
         if (RecordedClaims.Chosen(matter) is { } claim && WhichLien.Of(matter.Known, claim) == LienKind.Design)
         {
             matter.Refuse("design-lien", Place.Of(claim, "lien"), $"The claim is of a design professional’s lien.",
-                $"Make {new PaperName(DesignLien.DesignReleasePaper.Paper, The: true)}: what is recorded for it evidences satisfaction and release.", "Civ. Code § 8306(c)");
+                $"Make {new PaperName(DesignLien.DesignReleasePaper.Paper, The: true)}: what is recorded for it evidences satisfaction and "
+                    + $"release.", "Civ. Code § 8306(c)");
         }
     }
 
@@ -129,14 +136,17 @@ internal static class ReleasePaper
     {
         if (matter.Options.Words is null && matter.Options.Amount is null)
         {
-            matter.Refuse("part-missing", Place.Of(PaperInput.Words, PaperInput.Amount), $"Neither a part of the property nor a sum is named.",
-                $"Describe the part of the property that is freed{new ForTheAsker($" ({new InputTold(PaperInput.Words, "Lot 12 of ...")})")}, "
+            matter.Refuse("part-missing", Place.Of(PaperInput.Words, PaperInput.Amount),
+                $"Neither a part of the property nor a sum is named.",
+                $"Describe the part of the property that is "
+                    + $"freed{new ForTheAsker($" ({new InputTold(PaperInput.Words, "Lot 12 of ...")})")}, "
                 + $"or say by how much the claim is reduced{ForTheAsker.InBrackets(PaperInput.Amount)}.", Sections);
         }
 
         if (matter.Options.Amount is { } less && claim.Amount is { } whole && less >= whole)
         {
-            matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount), $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.",
+            matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount),
+                $"A reduction of {Dollars(less)} leaves nothing of {Dollars(whole)}.",
                 $"Use the full release, or name less than the claim.", Sections);
         }
 
@@ -176,11 +186,13 @@ internal static class ReleasePaper
     {
         if (matter.Last<ActionFiled>() is not { } action)
             yield break;
-        var named = $"The action to enforce the claim{(Clean(action.Case) is { } number ? $", case no. {number}," : "")} is entered as filed"
+        var named = $"The action to enforce the claim{(Clean(action.Case) is { } number ? $", case no. {number}," : "")} is entered as "
+            + $"filed"
             + $"{(action.On is DayFact.Exact on ? $" on {Day(on.Day)}" : "")}.";
         yield return partial
             ? $"{named} It goes on for the rest. Have its attorney see the partial release before it is signed."
-            : $"{named} The release does not end it. Agree in writing who files the request for dismissal, when, and whether with prejudice "
+            : $"{named} The release does not end it. Agree in writing who files the request for dismissal, when, and whether with "
+                + $"prejudice "
             + "(Code Civ. Proc. § 581; not verified); have its attorney see the release before it is signed.";
         if (partial)
             yield break;

@@ -25,7 +25,8 @@ internal static class RecorderRows
             var fact = new Row(row).Fact();
             if (!seen.Add(Key(fact)))
             {
-                throw new FormatException($"Line {row.Line}, {fact.County}, {RecorderFieldNames.Of(fact.Field)}: the same value of the same "
+                throw new FormatException($"Line {row.Line}, {fact.County}, {RecorderFieldNames.Of(fact.Field)}: the same value of the "
+                    + $"same "
                     + "page stands there already. One row for each fact and page.");
             }
 
@@ -36,7 +37,8 @@ internal static class RecorderRows
     }
 
     // No cell holds a line break. One string, and not a tuple of six, since a table is read at every start.
-    private static string Key(RecorderFact fact) => string.Join('\n', fact.County, RecorderFieldNames.Of(fact.Field), fact.Value, fact.Source,
+    private static string Key(RecorderFact fact) =>
+        string.Join('\n', fact.County, RecorderFieldNames.Of(fact.Field), fact.Value, fact.Source,
         fact.DateOnPage, fact.From is { } from ? LocalDatePattern.Iso.Format(from) : "");
 
     private sealed class Row(ShippedRow row)

@@ -92,7 +92,9 @@ public static partial class IndexNames
         return owners.Count > 1 || owners.Any(o => Persons(o).Count > 1);
     }
 
-    /// <summary>The persons who own in their own right, as the owner's name has them; empty where the file does not say, or none does.</summary>
+    /// <summary>
+    /// The persons who own in their own right, as the owner's name has them; empty where the file does not say, or none does.
+    /// </summary>
     public static IReadOnlyList<string> Persons(Party owner)
     {
         ArgumentNullException.ThrowIfNull(owner);

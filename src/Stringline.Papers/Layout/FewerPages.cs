@@ -14,7 +14,8 @@ internal static class FewerPages
         var pages = 0;
         foreach (var plan in plans)
         {
-            var laid = Flow.OntoPages([.. plan.Blocks.SelectMany(b => b.Cut(measure, Sheet.TextWidth))], Sheet.Top, Sheet.Top, Sheet.Bottom);
+            var laid = Flow.OntoPages([.. plan.Blocks.SelectMany(b => b.Cut(measure, Sheet.TextWidth))], Sheet.Top, Sheet.Top,
+                Sheet.Bottom);
             if (first is null && (laid.Count == 1 || laid[^1].Sum(p => p.Strip.Lines) > Few))
                 return plan;
             if (first is not null && laid.Count < pages)

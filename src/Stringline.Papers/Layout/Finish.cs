@@ -166,7 +166,8 @@ internal static partial class Finish
         }
 
         var key = "/Descent "u8;
-        var below = own.AsSpan().IndexOf(key) is >= 0 and var at && own[at + key.Length] is >= (byte)'0' and <= (byte)'9' ? at + key.Length : 0;
+        var below = own.AsSpan().IndexOf(key) is >= 0 and var at && own[at + key.Length] is >= (byte)'0' and <= (byte)'9'
+            ? at + key.Length : 0;
         to.Write(own, 0, below);
         if (below > 0)
             to.WriteByte((byte)'-');

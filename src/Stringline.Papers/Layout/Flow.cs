@@ -19,7 +19,8 @@ internal static class Flow
     /// <param name="firstTop">Top of the text on the first page, points.</param>
     /// <param name="top">Top of the text on every other page, points.</param>
     /// <param name="bottom">Bottom of the text on every page, points.</param>
-    public static IReadOnlyList<IReadOnlyList<Placed>> OntoPages(IReadOnlyList<LayoutRow> strips, double firstTop, double top, double bottom)
+    public static IReadOnlyList<IReadOnlyList<Placed>> OntoPages(IReadOnlyList<LayoutRow> strips, double firstTop, double top,
+        double bottom)
     {
         var laid = Lay(strips, firstTop, top, bottom);
         // Each turn moves one break up, so there are no more turns than strips.

@@ -15,7 +15,8 @@ internal static partial class Unbroken
     {
         "January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December",
         "no.", "nos.", "section", "sections", "subdivision", "subdivisions", "paragraph", "paragraphs", "page", "pages", "book", "lot",
-        "unit", "units", "room", "suite", "ste.", "floor", "building", "apt.", "apartment", "space", "phase", "tract", "parcel", "box", "district",
+        "unit", "units", "room", "suite", "ste.", "floor", "building", "apt.", "apartment", "space", "phase", "tract", "parcel", "box",
+            "district",
         "SB", "AB",
     };
 

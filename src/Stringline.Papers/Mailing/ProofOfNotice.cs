@@ -94,7 +94,8 @@ internal static class ProofOfNotice
         var kinds = GivenNotice.In(matter.Known).Select(n => n.Kind).Distinct().ToList();
         if (kinds.Count == 1)
             return kinds[0];
-        matter.Refuse("notice-kind-missing", Place.Of(PaperInput.Notice), Sentence.Of(kinds.Count == 0 ? "The file tells of no notice given."
+        matter.Refuse("notice-kind-missing", Place.Of(PaperInput.Notice),
+            Sentence.Of(kinds.Count == 0 ? "The file tells of no notice given."
             : $"The file tells of several kinds: {string.Join("; ", kinds.Select(k => k.Words()))}."),
             $"Say which notice is to be proved with {new InputName(PaperInput.Notice)}: {string.Join("; ", ProvedNotices.All.Select(k => k.Words()))}.",
             "Civ. Code § 8118(a)");

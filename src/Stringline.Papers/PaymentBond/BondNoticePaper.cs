@@ -89,7 +89,8 @@ internal static class BondNoticePaper
                 .. isKnown ? Array.Empty<string>() : ["The bond says who the principal is: an owner, a direct contractor or a "
                     + "subcontractor may be the principal (§ 8606(b)). Until the file says who it is, give the notice to each of "
                     + "them."],
-                $"It reaches all unpaid work, not only that of the last {matter.ByLaw(Number.NoticeLookBack)} (American Buildings v. Bay Commercial Construction (2002) "
+                $"It reaches all unpaid work, not only that of the last {matter.ByLaw(Number.NoticeLookBack)} (American Buildings v. Bay "
+                    + $"Commercial Construction (2002) "
                     + "99 Cal.App.4th 1193).",
                 "The surety’s address is the one on the bond, or on the record of the Department of Insurance (§ 8108(f)).",
                 "If you have no contract with the contractor, this later notice may not be open to you once the subcontractor you "
@@ -117,14 +118,16 @@ internal static class BondNoticePaper
         if (sureties.Count == 0)
         {
             matter.Refuse("surety-missing", Place.Parties, $"No surety is there.",
-                $"Add a party with capacity {new FileWord(PartyCapacity.Surety)} and name it as {new HeadField("work.paymentBond.surety")}. The owner or public entity gives a copy of "
+                $"Add a party with capacity {new FileWord(PartyCapacity.Surety)} and name it "
+                    + $"as {new HeadField("work.paymentBond.surety")}. The owner or public entity gives a copy of "
                 + $"the bond on request.", section);
         }
 
         if (principals.Count == 0)
         {
             matter.Refuse("principal-missing", Place.Parties, $"No bond principal is there.",
-                $"Add the one whose bond it is and name it as {new HeadField("work.paymentBond.principal")}, or name the principal with {new InputName(PaperInput.To)}.", section);
+                $"Add the one whose bond it is and name it as {new HeadField("work.paymentBond.principal")}, or name the principal "
+                    + $"with {new InputName(PaperInput.To)}.", section);
         }
 
         return (sureties, principals, isKnown || named.Count > 0);

@@ -94,8 +94,10 @@ internal static class PreliminaryNoticePaper
         Addressees.Put(leaf, matter, to, isPublic && matter.Job.Work.Body is PublicBody.GeneralServices or PublicBody.Transportation
             ? Officer : null);
         NoticeContents.Put(leaf, matter, "General description of work");
-        var estimate = matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", new Place.OfHead("contract.price"),
-            $"Add the agreed price, or say the estimate with {new InputName(PaperInput.Amount)}. It needs a basis: what was ordered, and what may yet be.", isPublic
+        var estimate =
+            matter.Need(matter.Options.Amount ?? PriceEstimate.Of(matter.Known), "estimate-missing", new Place.OfHead("contract.price"),
+            $"Add the agreed price, or say the estimate with {new InputName(PaperInput.Amount)}. It needs a basis: what was ordered, and "
+                + $"what may yet be.", isPublic
             ? "Civ. Code § 9303" : "Civ. Code § 8202(a)(2)");
         leaf.Field("Estimated total price", TypeStyle.BodyBold, estimate is { } price
             ? [Dollars(price), "This is an estimate of the total price of the work provided and to be provided."] : [null]);
@@ -112,7 +114,8 @@ internal static class PreliminaryNoticePaper
             Steps =
             [
                 .. matter.Job.Claimant.Role == ClaimantRole.Subcontractor && !isPublic
-                    ? ["If you owe wages, first add to the notice the name and address of each unpaid laborer, and of each laborers’ fund to "
+                    ? ["If you owe wages, first add to the notice the name and address of each unpaid laborer, and of each laborers’ fund "
+                        + "to "
                     + "which payments are due (Civ. Code § 8202(b))."] : Array.Empty<string>(),
                 $"Print {(to.Count == 1 ? "the notice" : $"{to.Count} copies of the notice, one for each person named")}; sign "
                     + "each in ink, with date and place, and keep a signed copy.",

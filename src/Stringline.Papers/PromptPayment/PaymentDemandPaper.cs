@@ -56,7 +56,8 @@ internal static class PaymentDemandPaper
             : [hirer], "Civ. Code § 8108");
         foreach (var stranger in to.Where(p => hirer is not null && p.Id != hirer.Id))
         {
-            matter.Refuse("not-the-debtor", Place.Of(PaperInput.To), $"{OneLine(stranger.Name)} did not hire the claimant and owes it nothing under a contract.",
+            matter.Refuse("not-the-debtor", Place.Of(PaperInput.To),
+                $"{OneLine(stranger.Name)} did not hire the claimant and owes it nothing under a contract.",
                 $"Demand payment of {OneLine(hirer!.Name)}. Owner, lender and surety answer by their own remedies: claim of lien, stop "
                 + $"payment notice, payment bond.", "");
         }
@@ -73,7 +74,8 @@ internal static class PaymentDemandPaper
         {
             matter.Refuse("only-work-ahead", Place.Of(PaperInput.Amount),
                 $"All that is unpaid is {WorkAhead.Words(ahead)}, which goes on after {Day(matter.AsOf)}.",
-                $"A demand is for work that was provided: say with {new InputName(PaperInput.Amount)} what is due for it so far, or enter the part that was provided "
+                $"A demand is for work that was provided: say with {new InputName(PaperInput.Amount)} what is due for it so far, or enter "
+                    + $"the part that was provided "
                 + $"as an entry of its own.", ToOwner(matter, to) ? "Civ. Code § 8800" : "");
         }
 
@@ -182,7 +184,8 @@ internal static class PaymentDemandPaper
     private static string[] FromWhen(Matter matter) => (matter.Job.Work.Kind, matter.Job.Claimant.Role) switch
     {
         (WorkKind.Public, ClaimantRole.DirectContractor) =>
-            [$"A local agency has {matter.ByLaw(Number.LocalProgress)} from receipt of an undisputed and properly submitted request (Pub. Contract Code § 20104.50), a "
+            [$"A local agency has {matter.ByLaw(Number.LocalProgress)} from receipt of an undisputed and properly submitted request (Pub. "
+                + $"Contract Code § 20104.50), a "
                 + "State agency as well (§ 10261.5). Keep what shows the day of receipt."],
         _ => [],
     };

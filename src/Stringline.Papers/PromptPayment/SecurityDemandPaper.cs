@@ -52,7 +52,8 @@ internal static class SecurityDemandPaper
 
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
-            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", $"Add the owner.", Section);
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
+                $"Add the owner.", Section);
         var leaf = new PaperBuilder("notice-demanding-security.pdf", "Notice Demanding Security");
         leaf.Head("California Civil Code sections 8102 and 8710 to 8712");
         leaf.Line("Date", Day(matter.AsOf));
@@ -62,7 +63,8 @@ internal static class SecurityDemandPaper
             + "obligation under the contract, by a bond, an irrevocable letter of credit or a construction security escrow account (Civil "
             + "Code section 8720), and a copy, certified by the county recorder, of any recorded mortgage or deed of trust that secures "
             + "the construction loan (section 8710, subdivision (b)).");
-        leaf.Say($"If the security is not provided within {matter.Assessment.Numbers.On(Number.SuspendForSecurity, matter.AsOf)} after this notice is given, the direct "
+        leaf.Say($"If the security is not provided "
+            + $"within {matter.Assessment.Numbers.On(Number.SuspendForSecurity, matter.AsOf)} after this notice is given, the direct "
             + "contractor may suspend work until it is provided.");
         leaf.Field("Security demanded, not less than", TypeStyle.BodyBold,
             [(matter.Options.Amount ?? due?.Amount) is { } amount ? Dollars(amount) : null]);
@@ -78,11 +80,13 @@ internal static class SecurityDemandPaper
             First =
             [
                 .. due is null ? Array.Empty<string>() : due.Why.Select(w => RefusalInWords.Said(w.Sentence)),
-                .. due is null ? Array.Empty<string>() : due.Questions.Select(q => "The file leaves open: " + RefusalInWords.Said(q.Sentence)),
+                .. due is null
+                    ? Array.Empty<string>() : due.Questions.Select(q => "The file leaves open: " + RefusalInWords.Said(q.Sentence)),
                 "A contractor that suspends work without this right is in breach of contract: have counsel read the file before work "
                     + "stops.",
             ],
-            Steps = [$"Sign in ink, with date and place, and keep a signed copy. Mail one to {(owners.Count == 1 ? "the owner" : "each owner")}, or hand it over.",
+            Steps = [$"Sign in ink, with date and place, and keep a signed copy. Mail one "
+                + $"to {(owners.Count == 1 ? "the owner" : "each owner")}, or hand it over.",
                 ProofOfNotice.WithIt],
             After = [$"{EntryName.Enter("security-demanded")}its day and how it was given. The assessment then says from which day "
                 + "work may be suspended."],

@@ -47,8 +47,10 @@ internal static class StopWorkPaper
 
         if (matter.Job.Contract.Written != true)
         {
-            matter.Refuse("not-written", new Place.OfHead("contract.written"), Sentence.Of(matter.Job.Contract.Written is null ? "The file does not say."
-                : "The contract is not in writing."), $"Only a written contract gives the right; if it is in writing, say {new FieldSaid("written", "true")}.",
+            matter.Refuse("not-written", new Place.OfHead("contract.written"),
+                Sentence.Of(matter.Job.Contract.Written is null ? "The file does not say."
+                : "The contract is not in writing."),
+                $"Only a written contract gives the right; if it is in writing, say {new FieldSaid("written", "true")}.",
                 "Civ. Code § 8830");
         }
 
@@ -62,12 +64,14 @@ internal static class StopWorkPaper
         var overdue = Overdue.Of(matter);
         var owners = Addressees.WithAddress(matter, matter.In(PartyCapacity.Owner), "Civ. Code § 8108");
         if (owners.Count == 0)
-            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.", $"Add the owner.", "Civ. Code § 8832");
+            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.Owner)} is there.",
+                $"Add the owner.", "Civ. Code § 8832");
         return new Bundle([Notice(matter, owners, overdue), Posting(matter, overdue)], new Guide
         {
             To = owners,
             Manner = Addressees.Manner,
-            NotBefore = overdue.Finding is { } found ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, First(found), matter.AsOf),
+            NotBefore = overdue.Finding is { } found
+                ? new NotBefore(StopWork.FirstDayOncePosted(matter.Assessment.Numbers, First(found), matter.AsOf),
                 $"If the notice of intent is posted today, {Day(matter.AsOf)}: {Posting(matter)} of posting come first (§ 8834(a)). "
                 + "If you post the notice of intent on another day, give the stop work notice no sooner than "
                 + $"{matter.ByLaw(Number.StopWorkPosting).Spelled} after that day"
@@ -80,8 +84,10 @@ internal static class StopWorkPaper
                 : Array.Empty<string>(),
                 .. overdue is { Due: null, Finding: { } counted }
                     ? ["The file does not say on which day the contract makes payment due, so that line of the notice is a blank. Counted "
-                    + $"as {matter.ByLaw(Number.OwnersProgress)} after the demand it is {Day(DueDay(matter, counted))} (§ 8800). Make the notice again with the day that "
-                    + $"the contract gives, or write it in before signing: the {matter.ByLaw(Number.StopWorkUnpaid)} run from it."] : Array.Empty<string>(),
+                    + $"as {matter.ByLaw(Number.OwnersProgress)} after the demand it is {Day(DueDay(matter, counted))} (§ 8800). Make the "
+                    + $"notice again with the day that "
+                    + $"the contract gives, or write it in before signing: the {matter.ByLaw(Number.StopWorkUnpaid)} run from "
+                    + $"it."] : Array.Empty<string>(),
                 "The day under NOT BEFORE is the first on which the stop work notice may be given, not a last one. Work may stop only "
                     + "after ten full days "
                     + "without payment, on the eleventh day after the notice.",
@@ -89,7 +95,8 @@ internal static class StopWorkPaper
             ],
             Steps =
             [
-                "Sign the notice of intent in ink, with date and place, and write on it the day of posting and the day on or after which the stop work notice "
+                "Sign the notice of intent in ink, with date and place, and write on it the day of posting and the day on or after which "
+                    + "the stop work notice "
                     + "will be given.",
                 $"Post it at the site, in a conspicuous place, and at its main office, if there is one, at least "
                     + $"{Posting(matter)} before the stop work notice is given (§ 8834(a)). Photograph it. Send nobody a copy of "
@@ -128,7 +135,8 @@ internal static class StopWorkPaper
         leaf.Say($"{matter.Facts.Claimant} (“claimant”), the direct contractor, has not been paid the amount stated here within "
             + $"{Unpaid(matter)} "
             + "after it was due under a written contract, and there is no dispute as to the satisfactory performance of the direct "
-            + $"contractor. Claimant gives notice that claimant will stop work if not paid within {matter.Assessment.Numbers.On(Number.StopWork, matter.AsOf)} after this "
+            + $"contractor. Claimant gives notice that claimant will stop work if not paid "
+            + $"within {matter.Assessment.Numbers.On(Number.StopWork, matter.AsOf)} after this "
             + "notice is given.");
         leaf.Field("Amount due and unpaid", TypeStyle.BodyBold, Owed(overdue.Amount));
         if (overdue.Demanded.Count > 0)
@@ -196,7 +204,8 @@ internal static class StopWorkPaper
 
             if (finding.Standing is Standing.NotYet or Standing.Lost)
             {
-                matter.Refuse("too-early", new Place.OfFinding(Id), Matter.LawSays(finding), Sentence.Of(finding.Standing == Standing.Lost ? "See the reasons."
+                matter.Refuse("too-early", new Place.OfFinding(Id), Matter.LawSays(finding),
+                    Sentence.Of(finding.Standing == Standing.Lost ? "See the reasons."
                     : "Wait for that day."), "Civ. Code § 8832");
             }
 
@@ -223,7 +232,8 @@ internal static class StopWorkPaper
             if (matter.Options is not { Day: { } due, Amount: { } amount })
             {
                 matter.NotEntered("payment-demanded", "no-demand", $"No notice demanding payment is entered.",
-                    $"Enter it as {new KindName("payment-demanded")} with its day and amount; or, where the contract itself sets the day of payment, say "
+                    $"Enter it as {new KindName("payment-demanded")} with its day and amount; or, where the contract itself sets the day "
+                        + $"of payment, say "
                     + $"the sum and that day with {new InputName(PaperInput.Amount, PaperInput.Day)}.", "Civ. Code §§ 8800, 8832");
                 return null;
             }

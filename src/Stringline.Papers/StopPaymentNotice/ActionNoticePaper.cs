@@ -44,16 +44,19 @@ internal static class ActionNoticePaper
         if (action is null)
         {
             matter.NotEntered("action-filed", "no-action-filed", $"No action on the stop payment notice is entered.",
-                $"Enter it as {new KindName("action-filed")} with its day, court and case number, and {new FieldSaid("enforces", "[\"stop-payment-notice\"]")}.", section);
+                $"Enter it as {new KindName("action-filed")} with its day, court and case number, "
+                    + $"and {new FieldSaid("enforces", "[\"stop-payment-notice\"]")}.", section);
         }
 
-        var court = action is null ? null : matter.Need(action.Court, "court-missing", Place.Of(action, "court"), $"Add the court.", section);
+        var court = action is null
+            ? null : matter.Need(action.Court, "court-missing", Place.Of(action, "court"), $"Add the court.", section);
         var number = action is null ? null
             : matter.Need(action.Case, "case-missing", Place.Of(action, "case"), $"Add the case number.", section);
         var to = Addressees.WithAddress(matter,
             matter.Named(matter.Options.To.Count > 0 ? matter.Options.To : [.. given.SelectMany(g => g.To).Distinct()]),
             "Civ. Code § 8108");
-        var leaf = new PaperBuilder("notice-of-action-on-stop-payment-notice.pdf", "Notice of Commencement of Action on Stop Payment Notice");
+        var leaf = new PaperBuilder("notice-of-action-on-stop-payment-notice.pdf",
+            "Notice of Commencement of Action on Stop Payment Notice");
         leaf.Head(isPublic ? "Public works. California Civil Code section 9504"
             : "California Civil Code sections 8102 and 8550, subdivision (e)");
         leaf.Line("Date", Day(matter.AsOf));
@@ -63,7 +66,8 @@ internal static class ActionNoticePaper
         leaf.Field("Court", court);
         leaf.Field("Case number", number);
         leaf.Field("Commenced on", action?.On is DayFact.Exact on ? Day(on.Day) : null);
-        leaf.Field(given.Count > 1 ? "Stop payment notices" : "Stop payment notice", [.. given.Select(g => Given(matter, g)).DefaultIfEmpty(null)]);
+        leaf.Field(given.Count > 1
+            ? "Stop payment notices" : "Stop payment notice", [.. given.Select(g => Given(matter, g)).DefaultIfEmpty(null)]);
         var demand = matter.Assessment.AmountOf(Remedy.StopPaymentNotice)?.Demand ?? 0m;
         leaf.Field("Claimant’s demand", TypeStyle.BodyBold,
             [.. NoticeContents.Demand(matter, demand, "Civ. Code § 8102(a)(6)(C)"), .. WhatDiffers.BesideNotice(demand, given)]);

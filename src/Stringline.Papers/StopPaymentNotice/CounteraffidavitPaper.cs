@@ -47,7 +47,8 @@ internal static class CounteraffidavitPaper
         else if (TimeFor(matter, affidavit) is { Standing: Law.Reasoning.Standing.Lost } over)
         {
             matter.Refuse("too-late", new Place.OfFinding(over.Id), Matter.LawSays(over),
-                $"After that time it releases the money. Serve it all the same if the money is still there{new ForTheAsker($" ({new DraftName()} prints it)")}, and have "
+                $"After that time it releases the money. Serve it all the same if the money is still "
+                    + $"there{new ForTheAsker($" ({new DraftName()} prints it)")}, and have "
                 + $"counsel see to an action at once.", "Civ. Code § 9406(b)");
         }
 
@@ -65,7 +66,8 @@ internal static class CounteraffidavitPaper
 
         if (contractor.Count == 0)
         {
-            matter.Refuse("contractor-missing", Place.Parties, $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
+            matter.Refuse("contractor-missing", Place.Parties,
+                $"No party with capacity {new FileWord(PartyCapacity.DirectContractor)} is there.",
                 $"Add the direct contractor, on whom a copy is served.", Section);
         }
 
@@ -98,7 +100,9 @@ internal static class CounteraffidavitPaper
                 affidavit?.AnswerBy is { } last
                     ? $"The public entity asked for it by {DayOfWeek(last)}. It must be there by then, with the proof of service: "
                     + "otherwise the money is released at once (§ 9406(b))."
-                    : $"The notice of the public entity states the time, {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} after it was served (§ 9404). Without a "
+                    : $"The notice of the public entity states the "
+                        + $"time, {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} after it was served (§ "
+                        + $"9404). Without a "
                     + "counteraffidavit in that time, with the proof of service, the money is released at once (§ 9406(b)).",
                 "It answers the affidavit point by point: details of the claim, and the specific basis on which each allegation is "
                     + "contested. With the affidavit it is the pleading in court (§ 9410). Have counsel read it.",

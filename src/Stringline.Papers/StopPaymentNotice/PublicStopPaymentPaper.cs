@@ -32,7 +32,8 @@ internal static class PublicStopPaymentPaper
         leaf.Say($"{matter.Facts.Claimant} (“claimant”) gives notice of a claim and demands that you withhold from the direct contractor "
             + "money sufficient to pay it and the reasonable cost of litigation, as the Civil Code provides.");
         StopPaymentPaper.Contents(leaf, matter, matter.Assessment.Amount.Demand, "Civ. Code § 9352");
-        leaf.Say($"A {matter.ByLaw(Number.FeeToBeTold)} check payable to you is enclosed. Please give claimant notice of the time within which an action is to be "
+        leaf.Say($"A {matter.ByLaw(Number.FeeToBeTold)} check payable to you is enclosed. Please give claimant notice of the time within "
+            + $"which an action is to be "
             + "commenced (Civil Code section 9362).");
         Signing.Claimant(leaf, matter, "Civ. Code § 9352(a)");
         Signing.Verify(leaf, matter, "stop payment notice", "Civ. Code § 9352(a)");
@@ -48,7 +49,8 @@ internal static class PublicStopPaymentPaper
                     + "forfeits the share of the money withheld (§ 9454).",
                 .. WhichOfficer(matter),
                 .. AmountInDoubt.Of(matter.Assessment.Amount, matter.Assessment.Amount.Demand, "notice"),
-                $"Put a check for {matter.ByLaw(Number.FeeToBeTold)}, payable to the public entity, into the envelope: only then must it tell you when the time to sue "
+                $"Put a check for {matter.ByLaw(Number.FeeToBeTold)}, payable to the public entity, into the envelope: only then must it "
+                    + $"tell you when the time to sue "
                     + "runs (§ 9362). If you enclose none, strike out the words about the check on the notice.",
                 .. WorkAhead.Counted(matter), .. WhatDiffers.Between(matter.Assessment.Amount, matter.Assessment.Owed),
                 .. StopPaymentPaper.Once(matter),
@@ -59,10 +61,13 @@ internal static class PublicStopPaymentPaper
                     : Array.Empty<string>(),
                 StopPaymentPaper.Send(to),
                 ProofOfNotice.Step(ProvedNotice.StopPayment)],
-            After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether the {matter.ByLaw(Number.FeeToBeTold)} was paid. For work "
+            After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether "
+                + $"the {matter.ByLaw(Number.FeeToBeTold)} was paid. For work "
                     + "provided later give another notice.",
-                $"The action on it may begin after {matter.ByLaw(Number.NoActionOnPublicNotice).Spelled} and must begin within {matter.ByLaw(Number.SueOnPublicNotice)} after the time to give the notice ends (§ 9502). "
-                    + $"Within {matter.ByLaw(Number.TellEntityOfAction).Spelled} after it is begun give the public entity notice of it (§ 9504)."],
+                $"The action on it may begin after {matter.ByLaw(Number.NoActionOnPublicNotice).Spelled} and must begin "
+                    + $"within {matter.ByLaw(Number.SueOnPublicNotice)} after the time to give the notice ends (§ 9502). "
+                    + $"Within {matter.ByLaw(Number.TellEntityOfAction).Spelled} after it is begun give the public entity notice of it (§ "
+                    + $"9504)."],
         });
     }
 

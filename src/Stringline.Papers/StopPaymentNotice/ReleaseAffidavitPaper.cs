@@ -35,7 +35,8 @@ internal static class ReleaseAffidavitPaper
         ],
         ProvedAs = ProvedNotice.ReleaseAffidavit,
         Effect = new(
-            "Sworn and served, it has the public entity serve a copy on whoever gave the stop payment notice. Unless that one answers under "
+            "Sworn and served, it has the public entity serve a copy on whoever gave the stop payment notice. Unless that one answers "
+                + "under "
             + "oath in the time stated, 10 to 20 days, the money is released. In court the burden of proof is the direct contractor's.",
             "Civ. Code §§ 9404-9410"),
     };
@@ -59,7 +60,8 @@ internal static class ReleaseAffidavitPaper
         var giver = Giver(matter);
         var grounds = Grounds(matter);
         var allegation = matter.Need(matter.Options.Words, "facts-missing", Place.Of(PaperInput.Words),
-            $"State the facts that support each ground: {new InputTold(PaperInput.Words, "The notice claims ...; in fact ...")}.", "Civ. Code § 9402(a)");
+            $"State the facts that support each ground: {new InputTold(PaperInput.Words, "The notice claims ...; in fact ...")}.",
+                "Civ. Code § 9402(a)");
         var demand = Demand(matter, grounds);
         var affidavit = Affidavit(matter, entity, giver, grounds, allegation, demand);
         return new Bundle([affidavit, ProofOfNotice.Build(matter, ProvedNotice.ReleaseAffidavit, entity)],
@@ -87,12 +89,14 @@ internal static class ReleaseAffidavitPaper
         leaf.Field("Public entity", [.. entity.Select(p => NoticeContents.Person(matter, p)).DefaultIfEmpty(null)]);
         leaf.Field("Direct contractor, who makes this affidavit", [
             matter.Need(
-                matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the direct contractor's full name.",
+                matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"),
+                    $"Add the direct contractor's full name.",
                 "Civ. Code § 8102(a)(5)"),
             .. NoticeContents.Reached(matter),
             .. matter.Facts.License is { } license ? [license] : Array.Empty<string?>()]);
         leaf.Field("Work under the direct contract", matter.Need(
-            matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"), $"Say in a few words what work the direct contract is for.",
+            matter.Facts.Work, "work-missing", new Place.OfHead("contract.work"),
+                $"Say in a few words what work the direct contract is for.",
             "Civ. Code § 8102(a)"));
         leaf.Field("Site", [.. NoticeContents.Site(matter)]);
         Signing.Claimant(leaf, matter, Section, Called);
@@ -106,8 +110,10 @@ internal static class ReleaseAffidavitPaper
         List<Party> named = [.. matter.Named(matter.Options.To)];
         if (named is not [var giver])
         {
-            matter.Refuse("notice-giver-missing", Place.Of(PaperInput.To), Sentence.Of(named.Count == 0 ? "Nobody is named." : $"{named.Count} are named."),
-                $"Name the one who gave the stop payment notice, by its party id{new ForTheAsker($": {new InputTold(PaperInput.To, "p2")}")}. Each notice takes an affidavit of its own.",
+            matter.Refuse("notice-giver-missing", Place.Of(PaperInput.To),
+                Sentence.Of(named.Count == 0 ? "Nobody is named." : $"{named.Count} are named."),
+                $"Name the one who gave the stop payment notice, by its party "
+                    + $"id{new ForTheAsker($": {new InputTold(PaperInput.To, "p2")}")}. Each notice takes an affidavit of its own.",
                 "Civ. Code § 9404");
             return null;
         }
@@ -165,11 +171,13 @@ internal static class ReleaseAffidavitPaper
     private static string? Address(Matter matter)
     {
         var address = matter.Need(
-            matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the direct contractor's address in California.",
+            matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"),
+                $"Add the direct contractor's address in California.",
             "Civ. Code § 9402(c)");
         if (address is not null && !NamesTheState(address))
         {
-            matter.Refuse("address-not-in-state", new Place.OfHead("claimant.address"), $"{OneLine(address)} does not say that it is in California.",
+            matter.Refuse("address-not-in-state", new Place.OfHead("claimant.address"),
+                $"{OneLine(address)} does not say that it is in California.",
                 $"State an address within California, with its state, at which the direct contractor can be served by mail.",
                 "Civ. Code § 9402(c)");
         }
@@ -190,7 +198,8 @@ internal static class ReleaseAffidavitPaper
                 + "hearing the direct contractor has the burden of proof (§ 9410(b)). Have counsel read it.",
             "The address in paragraph 6 must lie within California (§ 9402(c)): the copy of the counteraffidavit and every later paper go "
                 + "there.",
-            $"The public entity may in its discretion take a release bond of {matter.ByLaw(Number.BondAgainstPublicNotice)} of the claim instead (§ 9364).",
+            $"The public entity may in its discretion take a release bond of {matter.ByLaw(Number.BondAgainstPublicNotice)} of the claim "
+                + $"instead (§ 9364).",
         ],
         Steps =
         [

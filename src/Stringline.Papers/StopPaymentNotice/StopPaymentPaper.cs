@@ -35,7 +35,8 @@ internal static class StopPaymentPaper
         Entries = [Given],
     };
 
-    private static Paper Public { get; } = new("public-stop-payment-notice", "Stop Payment Notice, Public Works", PublicStopPaymentPaper.Write)
+    private static Paper Public { get; } =
+        new("public-stop-payment-notice", "Stop Payment Notice, Public Works", PublicStopPaymentPaper.Write)
     {
         Sections = "Civ. Code §§ 8102, 9352",
         Use = PaperUse.Given,
@@ -71,7 +72,8 @@ internal static class StopPaymentPaper
         if (matter.Options.Bonded && to.Any(p => p.Capacity != PartyCapacity.ConstructionLender))
         {
             matter.Refuse("bond-to-owner", Place.Of(PaperInput.Bonded), $"A bond goes only with a notice to a construction lender.",
-                $"Make the notice to the lender by itself with {new InputName(PaperInput.To, PaperInput.Bonded)}; the owner's without.", "Civ. Code § 8532");
+                $"Make the notice to the lender by itself with {new InputName(PaperInput.To, PaperInput.Bonded)}; the owner's "
+                    + $"without.", "Civ. Code § 8532");
         }
 
         var due = (matter.Assessment.AmountOf(Remedy.StopPaymentNotice) ?? matter.Assessment.Amount).Demand;
@@ -99,7 +101,8 @@ internal static class StopPaymentPaper
             Contents(leaf, matter, demand, "Civ. Code § 8502");
             if (matter.Options.Bonded && demand > 0)
             {
-                leaf.Field("Bond", $"A bond in the penal sum of {Dollars(ReleaseBond.AmountFor(demand, Bond(matter)))}, {Bond(matter)} of the claim, "
+                leaf.Field("Bond",
+                    $"A bond in the penal sum of {Dollars(ReleaseBond.AmountFor(demand, Bond(matter)))}, {Bond(matter)} of the claim, "
                     + "accompanies this notice (Civil Code section 8532).");
             }
 
@@ -137,7 +140,9 @@ internal static class StopPaymentPaper
             Steps =
             [
                 $"Sign and verify in ink, with date and place, and keep a signed copy{Requests(to)}.",
-                .. matter.Options.Bonded ? [$"Attach the surety’s bond to the notice. The lender may object within {matter.ByLaw(Number.ObjectToSureties)}; then bring an "
+                .. matter.Options.Bonded
+                    ? [$"Attach the surety’s bond to the notice. The lender may object "
+                        + $"within {matter.ByLaw(Number.ObjectToSureties)}; then bring an "
                     + $"admitted surety’s bond within {matter.ByLaw(Number.ReplaceBond).Count} (§ 8534)."] : Array.Empty<string>(),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender)
                 ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
@@ -147,8 +152,10 @@ internal static class StopPaymentPaper
                 ProofOfNotice.Step(ProvedNotice.StopPayment),
             ],
             After = [$"{EntryName.Enter("stop-payment-given")}its day, to whom, amount, and whether a bond came with it.",
-                $"The action on it may begin after {matter.ByLaw(Number.NoActionOnNotice).Spelled} and must begin within {matter.ByLaw(Number.SueOnNotice)} after the time to give the notice ends (§ 8550(a), "
-                    + $"(b)). Within {matter.ByLaw(Number.TellOfAction).Spelled} after it is begun give notice of it to everyone who was given this notice (§ 8550(e))."],
+                $"The action on it may begin after {matter.ByLaw(Number.NoActionOnNotice).Spelled} and must begin "
+                    + $"within {matter.ByLaw(Number.SueOnNotice)} after the time to give the notice ends (§ 8550(a), "
+                    + $"(b)). Within {matter.ByLaw(Number.TellOfAction).Spelled} after it is begun give notice of it to everyone who was "
+                    + $"given this notice (§ 8550(e))."],
         });
     }
 
@@ -279,7 +286,8 @@ internal static class StopPaymentPaper
         {
             yield return $"The file shows no preliminary notice given to {(missed.Count == 1 ? missed[0] : $"any of these lenders: "
                 + string.Join("; ", missed))}. Without it a notice to that lender is void, and one to the owner is in doubt (§§ 8200(a), "
-                + $"8508(a)). One given now reaches only what was provided in the {matter.ByLaw(Number.NoticeLookBack)} before it and after (§ 8204): give it first.";
+                + $"8508(a)). One given now reaches only what was provided in the {matter.ByLaw(Number.NoticeLookBack)} before it and "
+                + $"after (§ 8204): give it first.";
         }
     }
 

@@ -21,7 +21,8 @@ internal static class StopPaymentReleasePaper
         Sections = "Civ. Code § 8128",
         Use = PaperUse.Given,
         Works = [WorkKind.Private, WorkKind.Public],
-        Words = $"The claimant, to whoever withholds, once paid in whole or in part{new ForTheAsker($" ({new InputName(PaperInput.Amount)} for a reduction)")}.",
+        Words = $"The claimant, to whoever withholds, once paid in whole or in "
+            + $"part{new ForTheAsker($" ({new InputName(PaperInput.Amount)} for a reduction)")}.",
         Asks = [new(PaperInput.To), new(PaperInput.Amount, "Dollars and cents by which the notice is reduced; nothing: all of it")],
         ProvedAs = ProvedNotice.StopPaymentRelease,
         Effect = new(
@@ -37,19 +38,22 @@ internal static class StopPaymentReleasePaper
             .LastOrDefault(n => matter.Options.To.Count == 0 || n.To.Any(matter.Options.To.Contains));
         if (given is null)
         {
-            matter.NotEntered("stop-payment-given", "no-stop-payment-notice", Sentence.Of(matter.Options.To.Count == 0 ? "No stop payment notice is entered."
+            matter.NotEntered("stop-payment-given", "no-stop-payment-notice",
+                Sentence.Of(matter.Options.To.Count == 0 ? "No stop payment notice is entered."
                 : "No stop payment notice to that party is entered."),
                 $"Enter the one given as {new KindName("stop-payment-given")} with its day, to and amount.", "Civ. Code § 8128");
         }
 
-        var amount = given is null ? null : matter.Need(given.Amount, "amount-missing", Place.Of(given, "amount"), $"Add the amount that the "
+        var amount = given is null
+            ? null : matter.Need(given.Amount, "amount-missing", Place.Of(given, "amount"), $"Add the amount that the "
             + $"stop payment notice claims.", "Civ. Code § 8128");
         // What earlier reductions left is all that this one can lower.
         var stands = given is null ? null : StopPaymentReleases.StandsFor(matter.Known, given);
         var day = given?.On is DayFact.Exact on ? on.Day : (LocalDate?)null;
         if (given is not null && day is null)
         {
-            matter.Refuse("day-missing", Place.Of(given, "on"), $"The day of the notice is not exact.", $"Enter the day on which it was given.",
+            matter.Refuse("day-missing", Place.Of(given, "on"), $"The day of the notice is not exact.",
+                $"Enter the day on which it was given.",
                 "Civ. Code § 8128");
         }
 
@@ -58,7 +62,8 @@ internal static class StopPaymentReleasePaper
         {
             matter.Refuse("reduction-too-large", Place.Of(PaperInput.Amount),
                 $"A reduction of {Dollars(asked)} leaves nothing of the {Dollars(whole)} for which the notice stands.",
-                $"Leave {new InputName(PaperInput.Amount)} away for a full release; for a reduction name less than that.", "Civ. Code § 8128");
+                $"Leave {new InputName(PaperInput.Amount)} away for a full release; for a reduction name less than "
+                    + $"that.", "Civ. Code § 8128");
         }
 
         var reduced = matter.Options.Amount is not null;

@@ -51,7 +51,8 @@ internal static class WaiverBuilder
         leaf.Add(new Heading(paragraphs[0], Large) { Before = 0 });
         leaf.Add(new Paragraph(paragraphs[1], Large) { Before = 8 });
         // The signature stands with what the form excepts: alone on a page it says nothing of a release.
-        var signing = paragraphs.ToList().IndexOf("Exceptions") is >= 0 and var excepts ? excepts : paragraphs.ToList().IndexOf("Signature");
+        var signing = paragraphs.ToList().IndexOf("Exceptions") is >= 0 and var excepts
+            ? excepts : paragraphs.ToList().IndexOf("Signature");
         for (var i = 2; i < signing; i++)
             leaf.Add(Set(leaf, paragraphs[i], blanks, clings: false));
         leaf.Add(new Together([.. paragraphs.Skip(signing).Select(p => Set(leaf, p, blanks, clings: true))]));

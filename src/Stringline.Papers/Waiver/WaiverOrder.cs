@@ -19,7 +19,10 @@ public sealed record WaiverOrder(WaiverToBe Waiver, IReadOnlyList<Refusal> Refus
     /// <summary>What it gives away; null while nothing says how far it reaches or what is paid.</summary>
     public WaiverOutlook? Outlook { get; init; }
 
-    /// <summary>The same rules as <see cref="PaperMaker.Make(Paper, JobFile, Assessment, PaperOptions)"/> has for the four waivers of the catalogue, without printing.</summary>
+    /// <summary>
+    /// The same rules as <see cref="PaperMaker.Make(Paper, JobFile, Assessment, PaperOptions)"/> has for the four waivers of the catalogue,
+    /// without printing.
+    /// </summary>
     /// <param name="form">Which form.</param>
     /// <param name="job">The facts.</param>
     /// <param name="assessment">What the law makes of them.</param>

@@ -13,7 +13,8 @@ internal static class WaiverPaper
 {
     private const string OfCheck = "Dollars and cents of the check";
 
-    private static Paper ConditionalProgress { get; } = new("waiver-8132", WaiverBuilder.TitleOf(WaiverForm.ConditionalProgress), matter => Write(
+    private static Paper ConditionalProgress { get; } =
+        new("waiver-8132", WaiverBuilder.TitleOf(WaiverForm.ConditionalProgress), matter => Write(
         WaiverForm.ConditionalProgress, matter))
     {
         Sections = "Civ. Code § 8132",
@@ -22,7 +23,8 @@ internal static class WaiverPaper
         Words = $"The claimant, when a progress payment is asked for or a check is handed over.",
         Asks =
         [
-            new(PaperInput.Through), new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee), new(PaperInput.Releases), new(PaperInput.ThroughAgain),
+            new(PaperInput.Through), new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee),
+                new(PaperInput.Releases), new(PaperInput.ThroughAgain),
         ],
         Waiver = WaiverForm.ConditionalProgress,
         Effect = new(
@@ -34,7 +36,8 @@ internal static class WaiverPaper
         Entries = [HandedOver(WaiverForm.ConditionalProgress)],
     };
 
-    private static Paper UnconditionalProgress { get; } = new("waiver-8134", WaiverBuilder.TitleOf(WaiverForm.UnconditionalProgress), matter =>
+    private static Paper UnconditionalProgress { get; } =
+        new("waiver-8134", WaiverBuilder.TitleOf(WaiverForm.UnconditionalProgress), matter =>
         Write(WaiverForm.UnconditionalProgress, matter))
     {
         Sections = "Civ. Code § 8134",
@@ -43,7 +46,8 @@ internal static class WaiverPaper
         Words = $"The claimant, once a progress payment is in the bank.",
         Asks =
         [
-            new(PaperInput.Through), new(PaperInput.Amount, "Dollars and cents of the payment received"), new(PaperInput.PaymentCleared), new(PaperInput.Releases),
+            new(PaperInput.Through), new(PaperInput.Amount, "Dollars and cents of the payment received"), new(PaperInput.PaymentCleared),
+                new(PaperInput.Releases),
             new(PaperInput.ThroughAgain),
         ],
         Waiver = WaiverForm.UnconditionalProgress,
@@ -61,10 +65,12 @@ internal static class WaiverPaper
         Use = PaperUse.Sent,
         Works = [WorkKind.Private, WorkKind.Public],
         Words = $"The claimant, when the final payment is asked for or a check is handed over.",
-        Asks = [new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee), new(PaperInput.Disputed), new(PaperInput.Releases)],
+        Asks = [new(PaperInput.Amount, OfCheck), new(PaperInput.Maker), new(PaperInput.Payee), new(PaperInput.Disputed),
+            new(PaperInput.Releases)],
         Waiver = WaiverForm.ConditionalFinal,
         Effect = new(
-            "Signed, it gives up lien, stop payment notice and payment bond rights for the whole job, but only once the check that it names "
+            "Signed, it gives up lien, stop payment notice and payment bond rights for the whole job, but only once the check that it "
+                + "names "
             + "is paid by the bank. Until then nothing is given up.",
             "Civ. Code § 8136"),
         Fits = now => now.Assessment.Amount.Demand > 0 && IsComplete(now)
@@ -72,7 +78,8 @@ internal static class WaiverPaper
         Entries = [HandedOver(WaiverForm.ConditionalFinal)],
     };
 
-    private static Paper UnconditionalFinal { get; } = new("waiver-8138", WaiverBuilder.TitleOf(WaiverForm.UnconditionalFinal), matter => Write(
+    private static Paper UnconditionalFinal { get; } =
+        new("waiver-8138", WaiverBuilder.TitleOf(WaiverForm.UnconditionalFinal), matter => Write(
         WaiverForm.UnconditionalFinal, matter))
     {
         Sections = "Civ. Code § 8138",
@@ -142,7 +149,8 @@ internal static class WaiverPaper
             matter.Refuse(refusal);
         if (waiver.PaymentCleared > matter.AsOf)
         {
-            matter.Refuse("payment-not-cleared", Place.Of(PaperInput.PaymentCleared), $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.",
+            matter.Refuse("payment-not-cleared", Place.Of(PaperInput.PaymentCleared),
+                $"{Day(waiver.PaymentCleared.Value)} is after {Day(matter.AsOf)}.",
                 $"A payment that has not cleared yet is asked for with the conditional form.", $"Civ. Code § {waiver.Number}");
         }
 

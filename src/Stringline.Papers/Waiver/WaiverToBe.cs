@@ -93,7 +93,8 @@ public sealed record WaiverToBe
     /// read alike have the same.
     /// </summary>
     public string Fingerprint =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{WaiverBuilder.TitleOf(Form)}\n{WaiverBuilder.WordingOf(this).Body}")));
+        Convert.ToHexStringLower(
+            SHA256.HashData(Encoding.UTF8.GetBytes($"{WaiverBuilder.TitleOf(Form)}\n{WaiverBuilder.WordingOf(this).Body}")));
 
     /// <summary>What the blanks of the form hold, by their names in the prescribed wording.</summary>
     internal IReadOnlyDictionary<string, string?> Blanks => new Dictionary<string, string?>(StringComparer.Ordinal)
@@ -128,18 +129,22 @@ public sealed record WaiverToBe
         Need(Line(Claimant) is not null, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.");
         Need(Line(Customer) is not null, "hirer-missing", new Place.OfHead("claimant.hiredBy"),
             $"Name the party id of the one who contracted with the claimant: the form's customer.");
-        Need(Line(JobLocation) is not null, "site-missing", new Place.OfHead("work.site"), $"Add the street address or the legal description.");
-        Need(Line(Owner) is not null, "owner-missing", Place.Parties, $"Add a party with capacity {new FileWord(PartyCapacity.Owner)} (public work: {new FileWord(PartyCapacity.PublicEntity)}).");
+        Need(Line(JobLocation) is not null, "site-missing", new Place.OfHead("work.site"),
+            $"Add the street address or the legal description.");
+        Need(Line(Owner) is not null, "owner-missing", Place.Parties,
+            $"Add a party with capacity {new FileWord(PartyCapacity.Owner)} (public work: {new FileWord(PartyCapacity.PublicEntity)}).");
         if (IsProgress)
         {
             Need(Through is not null, "through-missing", Place.Of(PaperInput.Through),
-                $"Say through which day work is released{ForTheAsker.SuchAs(PaperInput.Through, new LocalDate(2026, 5, 31))}. Never later than the last day that this payment "
+                $"Say through which day work is released{ForTheAsker.SuchAs(PaperInput.Through, new LocalDate(2026, 5, 31))}. Never later "
+                    + $"than the last day that this payment "
                 + $"pays for.");
         }
 
         if (Form != WaiverForm.UnconditionalFinal)
         {
-            Need(Amount is > 0, "amount-missing", Place.Of(PaperInput.Amount), $"{(IsConditional ? "Say the amount of the check" : "Say the progress payment received")}{ForTheAsker.SuchAs(PaperInput.Amount, 12000m)}.");
+            Need(Amount is > 0, "amount-missing", Place.Of(PaperInput.Amount),
+                $"{(IsConditional ? "Say the amount of the check" : "Say the progress payment received")}{ForTheAsker.SuchAs(PaperInput.Amount, 12000m)}.");
         }
 
         if (IsConditional)
@@ -150,7 +155,8 @@ public sealed record WaiverToBe
         }
         else if (PaymentCleared is null)
         {
-            refusals.Add(new Refusal("payment-not-cleared", Place.Of(PaperInput.PaymentCleared), $"Nothing shows that the payment has cleared the bank.",
+            refusals.Add(new Refusal("payment-not-cleared", Place.Of(PaperInput.PaymentCleared),
+                $"Nothing shows that the payment has cleared the bank.",
                 $"An unconditional form binds on signing, paid or not. Until the money is in the bank use the conditional form "
                 + $"({(IsProgress ? "8132" : "8136")}). Once it has cleared, say the day: "
                 + $"{new InputTold(PaperInput.PaymentCleared, new LocalDate(2026, 5, 31))}, or enter it as "

@@ -29,7 +29,8 @@ internal static class Addressees
         foreach (var recipient in recipients.Where(r => r.AnyOf.Count == 0))
         {
             matter.Refuse("recipient-missing", Place.Parties, $"The file names no {recipient.Words}.",
-                $"Add the party, or the one reasonably believed to be it with {new FieldSaid("reputed", "true")}. Ask the direct contractor, who must make "
+                $"Add the party, or the one reasonably believed to be it with {new FieldSaid("reputed", "true")}. Ask the direct "
+                    + $"contractor, who must make "
                 + $"names and addresses available (Civ. Code § 8208).", recipient.Section);
         }
 
@@ -42,7 +43,8 @@ internal static class Addressees
         foreach (var party in parties.Where(p => matter.AddressOf(p) is null))
         {
             matter.Refuse("recipient-address-missing", Place.Of(matter.Job, party, "address"), $"{OneLine(party.Name)} has no address.",
-                $"Add the residence or place of business, or the address on the contract, the building permit, the loan papers or the bond.",
+                $"Add the residence or place of business, or the address on the contract, the building permit, the loan papers or the "
+                    + $"bond.",
                 section);
         }
 
@@ -68,8 +70,8 @@ internal static class Addressees
     }
 
     /// <summary>
-    /// The trustees of a trust or the representatives of an estate, who are the ones to receive; null for any other, and where the name says
-    /// as much.
+    /// The trustees of a trust or the representatives of an estate, who are the ones to receive; null for any other, and where the name
+    /// says as much.
     /// </summary>
     public static string? HeldBy(Party party) =>
         party.HoldsTitleAs is { Form: TitleForm.Trust or TitleForm.Estate, Persons.Count: > 0 } && IndexNames.NeedsTitleWords(party)
@@ -81,7 +83,9 @@ internal static class Addressees
     /// <summary>The same behind a name that has its capacity with it.</summary>
     public static string WithHolders(Party party, string name) => HeldBy(party) is { } held ? $"{name}\n{held}" : name;
 
-    /// <summary>The name within a sentence: of a trust or an estate the trustees or representatives, with what they hold title for.</summary>
+    /// <summary>
+    /// The name within a sentence: of a trust or an estate the trustees or representatives, with what they hold title for.
+    /// </summary>
     public static string InSentence(Party party) => HeldBy(party) ?? OneLine(Clean(party.Name) ?? "");
 
     private static string Lines(Matter matter, Party party, string? attention, Func<Party, string> capacity) =>

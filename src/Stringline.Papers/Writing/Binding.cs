@@ -104,9 +104,12 @@ internal static class Binding
         }
     }
 
-    /// <summary>Letters of a sheet for which its typeface has no shape; null where it has all, or where letters are in the way already.</summary>
+    /// <summary>
+    /// Letters of a sheet for which its typeface has no shape; null where it has all, or where letters are in the way already.
+    /// </summary>
     private static Refusal? UnsetOnSheet(PaperPlan plan, List<Refusal> inTheWay) =>
-        Unset(plan.Says, Face.Sans, new Place.InWords("the texts of the sheet")) is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id) ? unset : null;
+        Unset(plan.Says, Face.Sans, new Place.InWords("the texts of the sheet")) is { } unset && inTheWay.TrueForAll(r => r.Id != unset.Id)
+        ? unset : null;
 
     // Letters for which the typeface has no shape; null where it has all.
     private static Refusal? Unset(IEnumerable<string> texts, Face face, Place where)

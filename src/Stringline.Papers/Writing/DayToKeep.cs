@@ -59,7 +59,8 @@ internal sealed class DayToKeep(Paper paper, Matter matter, Guide guide, Recorde
             { Before = 3 });
             if (band.Latest is { } latest && latest.Day != band.Earliest.Day)
             {
-                lines.Add(new Paragraph($"On another reading (“{Name(latest)}”) the last day is {DayOfWeek(latest.Day)}. Plan on the first; the later day "
+                lines.Add(new Paragraph($"On another reading (“{Name(latest)}”) the last day is {DayOfWeek(latest.Day)}. Plan on the "
+                    + $"first; the later day "
                     + "is an argument, not a plan.", Text) { Before = 2 });
             }
         }

@@ -45,7 +45,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         }
 
         return guide.Recording is not null ? Written(draft)
-            : FewerPages.Of(Enumerable.Range(0, 3).Select(c => new GuideSheet(paper, matter, bundle, files, fee, inTheWay, null, c).Written(draft)),
+            : FewerPages.Of(Enumerable.Range(0, 3)
+                .Select(c => new GuideSheet(paper, matter, bundle, files, fee, inTheWay, null, c).Written(draft)),
                 measure);
     }
 
@@ -69,7 +70,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
         : draft && !ForItsSigner
         ? [.. Window(draft), .. Named(), .. CheckAndNames(recording, fee, set)]
         : [.. Window(draft), .. After(), .. To(),
-            .. set.Part([set.Section(OfficeBlocks.OtherWaysHeading), .. OfficeBlocks.OtherWays(fee.Office, set)]), .. CheckAndNames(recording, fee, set)];
+            .. set.Part([set.Section(OfficeBlocks.OtherWaysHeading), .. OfficeBlocks.OtherWays(fee.Office, set)]),
+                .. CheckAndNames(recording, fee, set)];
 
     /// <summary>
     /// Whether nothing stands against the paper but that somebody else completes and signs it: the steps are for that one.
@@ -114,7 +116,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> OnlyADraft()
     {
         const int shown = 8;
-        yield return new Paragraph(ForItsSigner ? "A draft for the attorney. Until the attorney has completed and signed it, it is not to be "
+        yield return new Paragraph(ForItsSigner
+            ? "A draft for the attorney. Until the attorney has completed and signed it, it is not to be "
             + "given or recorded." : "Only a draft. Not to be signed, given or recorded.", LargeType) { Before = 2 };
         if (ForItsSigner)
         {
@@ -256,7 +259,8 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
 
         if (recording.ProofPages > 0)
         {
-            yield return new Paragraph("The proof of service is counted as one page; each additional page of it, and each exhibit, costs more.",
+            yield return new Paragraph("The proof of service is counted as one page; each additional page of it, and each exhibit, costs "
+                + "more.",
                 set.Text) { Before = 2 };
         }
 

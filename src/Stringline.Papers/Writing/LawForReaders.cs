@@ -23,7 +23,8 @@ internal static class LawForReaders
         ("section as read", "published section"),
     ];
 
-    private static readonly string[] NoNames = ["A", "An", "If", "In", "It", "No", "On", "One", "That", "The", "This", "What", "Where", "Whether",
+    private static readonly string[] NoNames =
+        ["A", "An", "If", "In", "It", "No", "On", "One", "That", "The", "This", "What", "Where", "Whether",
         "Who"];
 
     /// <summary>A sentence of the law.</summary>
@@ -35,13 +36,16 @@ internal static class LawForReaders
     }
 
     /// <summary>A sentence that stands behind a colon, and so begins small, unless it begins with a name.</summary>
-    public static string BehindColon(string sentence) => Array.Exists(NoNames, word => sentence.StartsWith(word + " ", StringComparison.Ordinal))
+    public static string BehindColon(string sentence) =>
+        Array.Exists(NoNames, word => sentence.StartsWith(word + " ", StringComparison.Ordinal))
         ? char.ToLowerInvariant(sentence[0]) + sentence[1..] : sentence;
 
     /// <summary>The name of a reading of the facts.</summary>
     public static string Of(Reading reading) => Of(reading.Name);
 
-    /// <summary>Why a step of the amount is there, said to the one who owes: what is no work is kept out of a demand and not given up.</summary>
+    /// <summary>
+    /// Why a step of the amount is there, said to the one who owes: what is no work is kept out of a demand and not given up.
+    /// </summary>
     public static string Of(WaterfallStep step) => step.Id == "charges-left-out" ? Charges([.. step.Why.Children.SelectMany(c => c.Facts)
         .OfType<Charged>()]) : Of(step.Why.Text);
 

@@ -88,7 +88,8 @@ internal sealed class Matter(JobFile job, Assessment assessment, PaperOptions op
     {
         if (assessment.Find(finding) is { Standing: Standing.Lost } lost)
         {
-            Refuse("right-lost", new Place.OfFinding(finding), $"{words} {LawSays(lost)}", $"See the reasons; the paper is made only while the right may stand.",
+            Refuse("right-lost", new Place.OfFinding(finding), $"{words} {LawSays(lost)}",
+                $"See the reasons; the paper is made only while the right may stand.",
                 string.Join("; ", lost.Sections));
         }
     }

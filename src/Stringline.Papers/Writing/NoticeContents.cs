@@ -34,9 +34,11 @@ internal static class NoticeContents
         var owners = matter.In(isPublic ? PartyCapacity.PublicEntity : PartyCapacity.Owner);
         if (owners.Count == 0)
         {
-            matter.Refuse("owner-missing", Place.Parties, $"No party with capacity {new FileWord(isPublic ? PartyCapacity.PublicEntity : PartyCapacity.Owner)} is there.",
+            matter.Refuse("owner-missing", Place.Parties,
+                $"No party with capacity {new FileWord(isPublic ? PartyCapacity.PublicEntity : PartyCapacity.Owner)} is there.",
                 isPublic ? Sentence.Of("Add the public entity that contracted for the work.")
-                : $"Add the owner. If the owner is not known, add the person reasonably believed to be the owner, with {new FieldSaid("reputed", "true")}.",
+                : $"Add the owner. If the owner is not known, add the person reasonably believed to be the owner, "
+                    + $"with {new FieldSaid("reputed", "true")}.",
                 $"{Section}(1)");
         }
 
@@ -67,9 +69,11 @@ internal static class NoticeContents
     /// <param name="label">The label of name and address.</param>
     public static void Giver(PaperBuilder leaf, Matter matter, string label = GivesThis)
     {
-        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.",
+        var name = matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"),
+            $"Add the claimant's full name.",
             $"{Section}(5)");
-        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"), $"Add the claimant's address.",
+        var address = matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"),
+            $"Add the claimant's address.",
             $"{Section}(5)");
         leaf.Field(label, [
             name is null ? null : $"{name}{(address is null ? "" : "\n" + address)}",
@@ -98,13 +102,15 @@ internal static class NoticeContents
     {
         if (matter.Facts.Street is null && matter.Facts.Legal is null)
         {
-            matter.Refuse("site-missing", new Place.OfHead("work.site"), $"Nothing is there.", $"Add the street address or the legal description.",
+            matter.Refuse("site-missing", new Place.OfHead("work.site"), $"Nothing is there.",
+                $"Add the street address or the legal description.",
                 $"{Section}(4)");
         }
 
         if (matter.Facts.County is null)
         {
-            matter.Refuse("county-missing", new Place.OfHead("work.site.county"), Sentence.Of(string.IsNullOrWhiteSpace(matter.Job.Work.Site.County) ? "Nothing is there."
+            matter.Refuse("county-missing", new Place.OfHead("work.site.county"),
+                Sentence.Of(string.IsNullOrWhiteSpace(matter.Job.Work.Site.County) ? "Nothing is there."
                 : $"'{matter.Job.Work.Site.County}' is no county of California."), $"Name one of the 58 counties.", "Civ. Code § 8060");
         }
 
@@ -171,7 +177,8 @@ internal static class NoticeContents
     {
         var role = RoleWord(matter.Job.Claimant.Role);
         return matter.Facts.HiredBy is { } hirer && Clean(hirer.Name) is not null
-            ? $"{char.ToUpperInvariant(role[0])}{role[1..]} under contract with {Addressees.InSentence(hirer)}, the {CapacityWords.Of(hirer)}"
+            ? $"{char.ToUpperInvariant(role[0])}{role[1..]} under contract "
+                + $"with {Addressees.InSentence(hirer)}, the {CapacityWords.Of(hirer)}"
             : $"{char.ToUpperInvariant(role[0])}{role[1..]}";
     }
 }

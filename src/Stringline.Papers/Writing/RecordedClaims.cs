@@ -23,7 +23,8 @@ internal static class RecordedClaims
     {
         if (Chosen(matter) is not { } claim)
         {
-            matter.NotEntered("claim-recorded", "no-claim-recorded", Sentence.Of(matter.Options.Number is null ? "No recorded claim of lien is entered."
+            matter.NotEntered("claim-recorded", "no-claim-recorded",
+                Sentence.Of(matter.Options.Number is null ? "No recorded claim of lien is entered."
                 : "No recorded claim with that instrument number is entered."),
                 $"Enter it as {new KindName("claim-recorded")} with its day, amount and instrument number.", section);
             return new NamedClaim(null, null, null);
@@ -85,7 +86,8 @@ internal static class RecordedClaims
 
     /// <summary>The return block of the claimant; a missing name or address is a reason against the paper.</summary>
     public static Layout.ReturnBlock Return(Matter matter) => new(
-        matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.", "Gov. Code § 27361.6")
+        matter.Need(matter.Facts.Claimant, "claimant-name-missing", new Place.OfHead("claimant.name"), $"Add the claimant's full name.",
+            "Gov. Code § 27361.6")
         ?? "",
         matter.Need(matter.Facts.Address, "claimant-address-missing", new Place.OfHead("claimant.address"),
             $"Add the claimant's address: the recorder sends the paper back there.", "Gov. Code § 27361.6") ?? "");

@@ -24,7 +24,8 @@ internal static class Signing
     /// <param name="saysReputed">
     /// Whether the paper names somebody as reputed, where that is said behind the oath too; null where all of it stands before.
     /// </param>
-    public static void Verify(PaperBuilder leaf, Matter matter, string paper, string section, string called = "claimant", string? shortly = null,
+    public static void Verify(PaperBuilder leaf, Matter matter, string paper, string section, string called = "claimant",
+        string? shortly = null,
         bool? saysReputed = null)
     {
         var facts = matter.Facts;

@@ -34,7 +34,8 @@ internal static class WhatDiffers
     /// <param name="given">The notices.</param>
     public static IEnumerable<string> BesideNotice(decimal stated, IEnumerable<StopPaymentGiven> given) =>
         given.Where(g => g.Amount is { } amount && amount != stated).Select(g => "The stop payment notice "
-            + $"{(g.On is DayFact.Exact on ? $"given on {Day(on.Day)}, " : "")}states a different amount, {Dollars(g.Amount!.Value)}.").Distinct();
+            + $"{(g.On is DayFact.Exact on ? $"given on {Day(on.Day)}, " : "")}states a different "
+            + $"amount, {Dollars(g.Amount!.Value)}.").Distinct();
 
     private static WaterfallStep? Step(Waterfall waterfall, string id) => waterfall.Steps.FirstOrDefault(s => s.Id == id);
 

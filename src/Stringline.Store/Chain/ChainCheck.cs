@@ -58,7 +58,7 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         foreach (var (tip, rows) in RowReading.Jobs(connection, snapshot, JobsToRead.All))
         {
             while (++jobs < tip.Id)
-                Tell(null, null, FormattableString.Invariant($"job number {jobs} is missing"));
+                Tell(null, null, string.Create(CultureInfo.InvariantCulture, $"job number {jobs} is missing"));
             changes += rows.Count;
             seal.Add(tip);
             Chain(tip, rows);
@@ -67,7 +67,7 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         }
 
         if (jobs != told)
-            Tell(null, null, FormattableString.Invariant($"the store counts {told} jobs, but the last has number {jobs}"));
+            Tell(null, null, string.Create(CultureInfo.InvariantCulture, $"the store counts {told} jobs, but the last has number {jobs}"));
     }
 
     private void Files()
@@ -105,7 +105,7 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         if (StepsTable.Written(connection, snapshot) < 0)
             Tell(null, null, "the count of how often steps were written is missing", StorePart.Derived);
         foreach (var (job, found) in DerivedCheck.Walk(connection, snapshot))
-            Tell(null, null, FormattableString.Invariant($"job number {job}: {found}"), StorePart.Derived);
+            Tell(null, null, string.Create(CultureInfo.InvariantCulture, $"job number {job}: {found}"), StorePart.Derived);
     }
 
     // Both ways: a word too few hides a job from a search, a word too many finds a wrong one.
@@ -117,7 +117,9 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
         foreach (var job in words.Jobs.Union(standing.Jobs).Order())
         {
             if (!words.IsSame(job, standing))
-                Tell(null, null, FormattableString.Invariant($"job number {job}: the words by which it is found are not those of the job"),
+                Tell(null, null,
+                    string.Create(CultureInfo.InvariantCulture,
+                        $"job number {job}: the words by which it is found are not those of the job"),
                     StorePart.Derived);
         }
 
@@ -195,13 +197,15 @@ internal sealed class ChainCheck(Database database, DbConnection connection, DbT
             {
                 var job = reader.GetInt64(0);
                 if (!texts.Remove(job, out var hash) || hash != ContentHash.Of(System.Text.Encoding.UTF8.GetBytes(reader.GetString(1))))
-                    Tell(null, null, FormattableString.Invariant(
-                        $"job number {job}: the texts by which it is found are not those of the job"), StorePart.Derived);
+                    Tell(null, null,
+                        string.Create(CultureInfo.InvariantCulture,
+                            $"job number {job}: the texts by which it is found are not those of the job"), StorePart.Derived);
             }
         }
 
         foreach (var job in texts.Keys.Order())
-            Tell(null, null, FormattableString.Invariant($"job number {job} cannot be found by its texts"), StorePart.Derived);
+            Tell(null, null, string.Create(CultureInfo.InvariantCulture, $"job number {job} cannot be found by its texts"),
+                StorePart.Derived);
     }
 
     private void Papers()

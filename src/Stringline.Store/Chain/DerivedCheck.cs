@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Data.Common;
 using Stringline.Store.Sql;
 
@@ -37,7 +38,7 @@ internal static class DerivedCheck
         foreach (var (job, left) in steps)
         {
             if (left != 0)
-                yield return (job, FormattableString.Invariant(
+                yield return (job, string.Create(CultureInfo.InvariantCulture,
                     $"its steps are not those of its assessment: {Math.Abs(left)} too {(left > 0 ? "few" : "many")}"));
         }
     }

@@ -40,7 +40,8 @@ internal sealed class SealComparison(Seal seal)
     {
         if (id <= seal.Jobs)
             Tell(seal.Each?[(int)id - 1].Key, null,
-                FormattableString.Invariant($"job number {id}, which was there when the seal of {when} was made, is missing"));
+                string.Create(CultureInfo.InvariantCulture,
+                    $"job number {id}, which was there when the seal of {when} was made, is missing"));
     }
 
     private void Sealed(SealRows job, SealedJob? then)
@@ -53,8 +54,8 @@ internal sealed class SealComparison(Seal seal)
             return;
         if (then.Key != job.Key)
             Tell(then.Key, null,
-                FormattableString.Invariant(
-                $"job number {job.Id} had this key when the seal of {when} was made, and has the key \"{job.Key}\" now"));
+                string.Create(CultureInfo.InvariantCulture, $"job number {job.Id} had this key when the seal of {when} was made, and has "
+                    + $"the key \"{job.Key}\" now"));
         changesSince += by - then.Sequence;
         for (var sequence = 1; sequence <= then.Sequence; sequence++)
         {
@@ -104,8 +105,9 @@ internal sealed class SealComparison(Seal seal)
     {
         var stands = hash.Value().ToString()[..Seal.HeadLength];
         if (sealedChanges < seal.Changes)
-            Tell(null, null, FormattableString.Invariant(
-                $"{seal.Changes} changes were there when the seal of {when} was made; of them {seal.Changes - sealedChanges} are missing"));
+            Tell(null, null,
+                string.Create(CultureInfo.InvariantCulture, $"{seal.Changes} changes were there when the seal of {when} was made; of "
+                    + $"them {seal.Changes - sealedChanges} are missing"));
         else if (sealedChanges > seal.Changes)
             Tell(null, null, string.Create(
                 CultureInfo.InvariantCulture,

@@ -1,3 +1,4 @@
+using System.Globalization;
 namespace Stringline.Store;
 
 /// <summary>What kind of file a proof is.</summary>
@@ -47,11 +48,10 @@ public sealed record Proof
             return new ProofResult.Refused(new(name, "", "a file name that cannot be kept", fault));
         if (content.Length > LargestFile)
             return new ProofResult.Refused(
-                new(name, "", Invariant($"a file of {content.Length:N0} bytes"), Invariant($"at most {LargestFile:N0} bytes (20 MiB)")));
+                new(name, "", string.Create(CultureInfo.InvariantCulture, $"a file of {content.Length:N0} bytes"),
+                    string.Create(CultureInfo.InvariantCulture, $"at most {LargestFile:N0} bytes (20 MiB)")));
         return ProofKinds.Recognise(content.Span) is { } kind
             ? new ProofResult.Taken(new Proof(plain, kind, content, ContentHash.Of(content.Span)))
             : new ProofResult.Refused(new(name, "", ProofKinds.Describe(content.Span), "a whole PDF, JPEG or PNG file"));
     }
-
-    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Json;
 
@@ -8,7 +9,8 @@ namespace Stringline.Store;
 /// </summary>
 internal static class ProofText
 {
-    public static byte[] Write(long sequence) => Encoding.ASCII.GetBytes(FormattableString.Invariant($"{{\"proves\":{sequence}}}"));
+    public static byte[] Write(long sequence) =>
+        Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture, $"{{\"proves\":{sequence}}}"));
 
     /// <summary>The sequence; null where the payload is something else.</summary>
     public static long? Read(ReadOnlyMemory<byte> payload)

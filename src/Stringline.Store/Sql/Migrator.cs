@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Data.Common;
 using System.Reflection;
 using Dapper;
@@ -72,8 +73,8 @@ internal static class Migrator
         if (version > current)
         {
             throw new StoreException(
-                StoreFault.TooNew, database.Name, FormattableString.Invariant($"a store of version {version}"),
-                FormattableString.Invariant($"one of at most version {current}, or a later version of this program"));
+                StoreFault.TooNew, database.Name, string.Create(CultureInfo.InvariantCulture, $"a store of version {version}"),
+                string.Create(CultureInfo.InvariantCulture, $"one of at most version {current}, or a later version of this program"));
         }
 
         if (version == 0 && open is not (OpenStore.OrMake or OpenStore.OrMakeOnWriting))
@@ -82,8 +83,9 @@ internal static class Migrator
         {
             throw new StoreException(
                 StoreFault.EarlierVersion, database.Name,
-                FormattableString.Invariant($"a store of version {version}, opened only to be read"),
-                FormattableString.Invariant($"one of version {current}; open it once to be written, which brings it there"));
+                string.Create(CultureInfo.InvariantCulture, $"a store of version {version}, opened only to be read"),
+                string.Create(CultureInfo.InvariantCulture,
+                    $"one of version {current}; open it once to be written, which brings it there"));
         }
     }
 

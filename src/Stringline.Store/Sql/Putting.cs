@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Data.Common;
 using Dapper;
 using Stringline.Tables;
@@ -163,7 +164,7 @@ internal sealed class Putting(Database database, RecordingClock clock)
             var before = stored.Rows.Where(row => row.Kind == ChangeKind.Entry).ToList();
             if (job.Job.Entries.Count < before.Count)
                 return (Refuse(job.Key,
-                    FormattableString.Invariant($"{job.Job.Entries.Count} entries, where the journal has {before.Count}"),
+                    string.Create(CultureInfo.InvariantCulture, $"{job.Job.Entries.Count} entries, where the journal has {before.Count}"),
                     "all of them, then the new ones: the journal erases nothing"), null);
             for (var i = 0; i < job.Job.Entries.Count; i++)
             {
@@ -213,7 +214,7 @@ internal sealed class Putting(Database database, RecordingClock clock)
         private static PutOutcome.Refused Differs(string key, int index, JournalRow stored) => new(
             [new Fault(
                 key,
-                FormattableString.Invariant($"entries[{index}]"),
+                string.Create(CultureInfo.InvariantCulture, $"entries[{index}]"),
                 "an entry that differs from the one in the journal",
                 "the entry as it stands there, " + System.Text.Encoding.UTF8.GetString(stored.Payload.Span)
                     + "; correct it with a new entry that supersedes it")]);

@@ -14,7 +14,9 @@ internal static class SettingsTable
     /// <summary>The document; where what stands there is not as it was written, a text that is none.</summary>
     public static string? Read(DbConnection connection, DbTransaction? transaction = null) => Told(Stands(connection, transaction));
 
-    /// <summary>Keeps a document; false where something else than what the writer has seen stands there. Of two who write at once, one is told so.</summary>
+    /// <summary>
+    /// Keeps a document; false where something else than what the writer has seen stands there. Of two who write at once, one is told so.
+    /// </summary>
     public static bool Write(DbConnection connection, DbTransaction transaction, string? seen, string document)
     {
         var stands = Stands(connection, transaction);
@@ -23,9 +25,11 @@ internal static class SettingsTable
 
         // A server lets two look at the same moment; the statement that writes looks again, and waits for the one that came first.
         if (stands is null)
-            return Run(connection, transaction, "insert into settings (id, document) values (1, @document) on conflict (id) do nothing", document) == 1;
+            return Run(connection, transaction, "insert into settings (id, document) values (1, @document) on conflict (id) do nothing",
+                document) == 1;
         if (Proved(stands) is not null)
-            return Run(connection, transaction, "update settings set document = @document where id = 1 and document = @stands", document, ("@stands", stands)) == 1;
+            return Run(connection, transaction, "update settings set document = @document where id = 1 and document = @stands", document,
+                ("@stands", stands)) == 1;
         Put(connection, transaction, document);
         return true;
     }
@@ -42,11 +46,14 @@ internal static class SettingsTable
     }
 
     private static void Put(DbConnection connection, DbTransaction transaction, string document) =>
-        Run(connection, transaction, "insert into settings (id, document) values (1, @document) on conflict (id) do update set document = excluded.document", document);
+        Run(connection, transaction, "insert into settings (id, document) values (1, @document) on conflict (id) do update set document = "
+            + "excluded.document", document);
 
-    private static int Run(DbConnection connection, DbTransaction transaction, string statement, string document, params (string Name, object Value)[] more)
+    private static int Run(DbConnection connection, DbTransaction transaction, string statement, string document,
+        params (string Name, object Value)[] more)
     {
-        using var command = RowReading.Command(connection, transaction, statement, [("@document", document + Mark + Hash(document)), .. more]);
+        using var command =
+            RowReading.Command(connection, transaction, statement, [("@document", document + Mark + Hash(document)), .. more]);
         return command.ExecuteNonQuery();
     }
 

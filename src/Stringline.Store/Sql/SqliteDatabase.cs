@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Data.Common;
 using System.Text.RegularExpressions;
 using Dapper;
@@ -177,7 +178,7 @@ internal sealed partial class SqliteDatabase : Database
 
     /// <inheritdoc/>
     public override void LockForMigration(DbConnection connection, DbTransaction transaction) =>
-        Execute(connection, transaction, FormattableString.Invariant($"pragma application_id = {ApplicationId}"));
+        Execute(connection, transaction, string.Create(CultureInfo.InvariantCulture, $"pragma application_id = {ApplicationId}"));
 
     /// <inheritdoc/>
     public override void Write(DbConnection connection, DbTransaction transaction, IReadOnlyList<JobWrite> jobs)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 
 namespace Stringline.Store.Sql;
@@ -27,7 +28,7 @@ internal sealed class SqliteWriting : IDisposable
             command.Transaction = transaction;
             command.CommandText = sql;
             for (var i = 1; i <= parameters; i++)
-                command.Parameters.Add(new SqliteParameter { ParameterName = FormattableString.Invariant($"@{i}") });
+                command.Parameters.Add(new SqliteParameter { ParameterName = string.Create(CultureInfo.InvariantCulture, $"@{i}") });
             return command;
         }
     }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Data.Common;
 using Dapper;
 using Microsoft.Data.Sqlite;
@@ -45,7 +46,7 @@ internal static class WordIndex
         foreach (var (job, size, counted) in connection.Query<(long, byte[], long)>(Sizes, transaction: snapshot))
         {
             if (!Numbers(size).SequenceEqual([counted]))
-                yield return FormattableString.Invariant($"job number {job}: the index of words does not count its words");
+                yield return string.Create(CultureInfo.InvariantCulture, $"job number {job}: the index of words does not count its words");
         }
 
         RowReading.Run(connection, snapshot, "drop table if exists temp.search_rows");

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.Data.Sqlite;
 using Stringline.Store.Sql;
 
@@ -36,8 +37,8 @@ public static class Backup
             if ((copy.FirstNotHeld(before) ?? store.FirstNotHeld(copy.Tips())) is { } missing)
                 throw new StoreException(
                     StoreFault.Failed, path,
-                    FormattableString.Invariant(
-                    $"a backup in which job \"{missing.Key}\" is not as in the store at change {missing.Sequence}"),
+                    string.Create(CultureInfo.InvariantCulture,
+                        $"a backup in which job \"{missing.Key}\" is not as in the store at change {missing.Sequence}"),
                     "the same as the store");
             return check;
         });

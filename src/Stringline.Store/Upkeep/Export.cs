@@ -68,7 +68,7 @@ public static class Export
                     var place = $"papers/{paper.Hash}.{paper.Kind.Word()}";
                     if (kept.Add(paper.Hash))
                         OwnerOnly.Write(Path.Combine(folder, place), paper.Content.Span);
-                    papers.Write(CsvLine.Of(place, link.Name, job.Tip.Key, FormattableString.Invariant($"entries[{i}]")));
+                    papers.Write(CsvLine.Of(place, link.Name, job.Tip.Key, string.Create(CultureInfo.InvariantCulture, $"entries[{i}]")));
                 }
             }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Data.Common;
 using Dapper;
 using Npgsql;
@@ -27,8 +28,10 @@ internal static class ServerSwap
         if (schema.Length + aside.Length > LongestName)
         {
             throw new StoreException(
-                StoreFault.NotAllowed, server.Name, FormattableString.Invariant($"a schema whose name has {schema.Length} letters"),
-                FormattableString.Invariant($"at most {LongestName - aside.Length}: the old store is kept under a longer one"));
+                StoreFault.NotAllowed, server.Name,
+                    string.Create(CultureInfo.InvariantCulture, $"a schema whose name has {schema.Length} letters"),
+                string.Create(CultureInfo.InvariantCulture, $"at most {LongestName - aside.Length}: the old store is kept under a longer "
+                    + $"one"));
         }
 
         return server.Run(connection =>

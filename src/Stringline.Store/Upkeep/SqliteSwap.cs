@@ -21,7 +21,8 @@ internal static class SqliteSwap
     {
         // Made by another program meanwhile: its logs are in use.
         if (File.Exists(path))
-            throw new StoreException(StoreFault.Exists, path, "something that is there already", "another name, or a place where nothing is");
+            throw new StoreException(StoreFault.Exists, path, "something that is there already",
+                "another name, or a place where nothing is");
         List<string> kept = [];
         foreach (var log in LogFiles.Beside(path).ToList())
         {

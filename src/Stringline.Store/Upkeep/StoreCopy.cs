@@ -82,7 +82,8 @@ internal static class StoreCopy
             throw new StoreException(
                 StoreFault.Failed,
                 store,
-                FormattableString.Invariant($"{copy.Jobs} jobs, {copy.Changes} changes, {copy.Proofs} papers, seal {copy.Seal}"),
+                string.Create(CultureInfo.InvariantCulture,
+                    $"{copy.Jobs} jobs, {copy.Changes} changes, {copy.Proofs} papers, seal {copy.Seal}"),
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"as the source: {source.Jobs} jobs, {source.Changes} changes, {source.Proofs} papers, seal {source.Seal}; "

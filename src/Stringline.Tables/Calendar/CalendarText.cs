@@ -8,7 +8,8 @@ namespace Stringline.Tables.Calendar;
 
 /// <summary>
 /// Days to act as an iCalendar file (RFC 5545): all-day events with alarms. The same job and finding keep their UID, so that a calendar
-/// that takes the file again moves the event instead of showing two; which of two is later is told by SEQUENCE and DTSTAMP (RFC 5546 § 2.1.5).
+/// that takes the file again moves the event instead of showing two; which of two is later is told by SEQUENCE and DTSTAMP (RFC 5546 §
+/// 2.1.5).
 /// </summary>
 public static class CalendarText
 {
@@ -68,7 +69,8 @@ public static class CalendarText
             Line(text, "BEGIN:VALARM");
             Line(text, "ACTION:DISPLAY");
             Line(text, "DESCRIPTION:" + Escaped(summary));
-            Line(text, "TRIGGER:-P" + (before > 1 ? (before - 1).ToString(CultureInfo.InvariantCulture) + "D" : "") + FormattableString.Invariant($"T{HoursFromNineToMidnight}H"));
+            Line(text, "TRIGGER:-P" + (before > 1 ? (before - 1).ToString(CultureInfo.InvariantCulture) + "D" : "")
+                + string.Create(CultureInfo.InvariantCulture, $"T{HoursFromNineToMidnight}H"));
             Line(text, "END:VALARM");
         }
 
@@ -92,7 +94,8 @@ public static class CalendarText
     }
 
     private static string Uid(CalendarDay day) =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{day.Job}\n{day.Finding}")).AsSpan(0, 16)) + "@stringline.invalid";
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes($"{day.Job}\n{day.Finding}")).AsSpan(0, 16))
+        + "@stringline.invalid";
 
     private static string Digits(LocalDate day) => LawText.IsoDay(day).Replace("-", "", StringComparison.Ordinal);
 

@@ -9,11 +9,13 @@ namespace Stringline.Web.Drawings;
 /// <param name="Recorded">The day it was recorded; null where no day is known.</param>
 /// <param name="Marks">What happened since, earliest first.</param>
 /// <param name="Ends">Days of the law that lie ahead or behind.</param>
-internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded, IReadOnlyList<(LocalDate Day, string Words, Entry? Entry)> Marks, IReadOnlyList<(LocalDate Day, Finding Finding)> Ends)
+internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded,
+    IReadOnlyList<(LocalDate Day, string Words, Entry? Entry)> Marks, IReadOnlyList<(LocalDate Day, Finding Finding)> Ends)
 {
     private static readonly string[] Deadlines =
     [
-        "enforcement.last-day", "enforcement.stay-notice-last-day", "enforcement.later-claim-last-day", "credit.last-day", "credit.enforcement-last-day",
+        "enforcement.last-day", "enforcement.stay-notice-last-day", "enforcement.later-claim-last-day", "credit.last-day",
+            "credit.enforcement-last-day",
         "lis-pendens.last-day", "release.answer-by", "release.hearing", "release-bond.action-last-day",
         "prosecution.service-last-day", "prosecution.last-day", "prosecution.five-years",
         .. Design,
@@ -21,14 +23,16 @@ internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded,
 
     private static string[] Design =>
     [
-        "design-lien.enforcement-last-day", "design-lien.lis-pendens.last-day", "design-lien.release.answer-by", "design-lien.release-bond.action-last-day",
+        "design-lien.enforcement-last-day", "design-lien.lis-pendens.last-day", "design-lien.release.answer-by",
+            "design-lien.release-bond.action-last-day",
         "design-lien.prosecution.service-last-day", "design-lien.prosecution.last-day", "design-lien.prosecution.five-years",
         "design-lien.conversion-last-day", "design-lien.converted-action-last-day",
     ];
 
     private static readonly string[] Others =
     [
-        "release.when-paid", "release.partial", "release.petition-first-day", "release-bond.amount", "claim-of-lien.overstated", "lower-tier.defense",
+        "release.when-paid", "release.partial", "release.petition-first-day", "release-bond.amount", "claim-of-lien.overstated",
+            "lower-tier.defense",
         "design-lien.release", "design-lien.release.petition-first-day", "design-lien.release-bond.amount",
     ];
 
@@ -40,7 +44,8 @@ internal sealed record AfterRecording(ClaimRecorded? Claim, LocalDate? Recorded,
     public static AfterRecording Of(OpenJob job)
     {
         // The law says which claim counts: the finding about the suit stands on it.
-        var action = job.Assessment.Find("enforcement.last-day") is { } lien && lien.Why.Any(reason => reason.Facts.OfType<ClaimRecorded>().Any())
+        var action =
+            job.Assessment.Find("enforcement.last-day") is { } lien && lien.Why.Any(reason => reason.Facts.OfType<ClaimRecorded>().Any())
             ? lien
             : job.Assessment.Find("design-lien.converted-action-last-day") ?? job.Assessment.Find("design-lien.enforcement-last-day");
         var claim = action?.Why.SelectMany(reason => reason.Facts).OfType<ClaimRecorded>().FirstOrDefault();

@@ -28,7 +28,8 @@ internal sealed class AfterRecordingDrawing
     {
         var lastDay = after.Ends.FirstOrDefault(end => end.Finding.Id == "enforcement.last-day").Day;
         var end = lastDay == default ? NumberTable.Shipped.LastDay(Number.SueOnClaim, recorded) : lastDay;
-        var shown = after.Ends.Where(other => other.Finding.Id != "prosecution.last-day").Select(other => other.Day).Concat(after.Marks.Select(mark => mark.Day)).Append(end);
+        var shown = after.Ends.Where(other => other.Finding.Id != "prosecution.last-day").Select(other => other.Day)
+            .Concat(after.Marks.Select(mark => mark.Day)).Append(end);
         var latest = shown.Max();
         from = recorded.PlusDays(-3);
         days = Period.DaysBetween(from, LocalDate.Max(latest, today <= latest.PlusDays(60) ? today : latest)) + 12;
@@ -36,7 +37,8 @@ internal sealed class AfterRecordingDrawing
         var cord = 40 + (3 * Row);
         var ends = after.Ends.Where(other => Period.DaysBetween(from, other.Day) <= days).OrderBy(other => other.Day).ToList();
         var height = cord + 40 + ((ends.Count + 1) * Row) + 14;
-        svg = Svg.Picture(null, Width, height, "group", $"From recording on {LawText.Day(recorded)} to the last day to sue, {LawText.Day(end)}");
+        svg = Svg.Picture(null, Width, height, "group",
+            $"From recording on {LawText.Day(recorded)} to the last day to sue, {LawText.Day(end)}");
         svg.Add(
             Svg.Line("month", X(recorded), cord, Width - Margin, cord),
             Svg.Line("cord", X(recorded), cord, X(end), cord));
@@ -55,7 +57,8 @@ internal sealed class AfterRecordingDrawing
             var told = $"{words}, {LawText.Day(day)}";
             List<object> drawn =
             [
-                Svg.Line("peg", at, top, at, cord + 6), Svg.Box("peg-head", at - 4, cord - 5, 8, 10), Text("peg-name", at + 5, top + 9, told, at),
+                Svg.Line("peg", at, top, at, cord + 6), Svg.Box("peg-head", at - 4, cord - 5, 8, 10),
+                    Text("peg-name", at + 5, top + 9, told, at),
             ];
             svg.Add(entry is null ? drawn : Svg.Link($"/job/{job}#entry-{entry.Index}", told, drawn));
         }
@@ -67,7 +70,8 @@ internal sealed class AfterRecordingDrawing
             var words = $"{finding.Title}: {finding.Standing.Word()}, last day {LawText.Day(day)}";
             svg.Add(Svg.Link("#after-" + WhyTree.Anchor(finding.Id), words,
             [
-                Svg.Line("act-by-line", at, cord, at, y), Svg.Line("day", at, y - 9, at, y + 5), Text("lane-name", at + 8, y + 3, words, at),
+                Svg.Line("act-by-line", at, cord, at, y), Svg.Line("day", at, y - 9, at, y + 5),
+                    Text("lane-name", at + 8, y + 3, words, at),
             ]));
             y += Row;
         }

@@ -30,7 +30,8 @@ internal sealed class CustomerDrawing
         var now = weeks.Ahead[0];
         var last = weeks.Ahead[^1];
         svg = Svg.Picture("weeks", Width, Height, "img", $"Dollars by week. Today {LawText.Money(now.Held)} is held, "
-            + $"{LawText.Money(now.MaySecure)} can still be secured and {LawText.Money(now.Unsecured)} is unsecured; if nothing is done, by {LawText.IsoDay(last.Day)} "
+            + $"{LawText.Money(now.MaySecure)} can still be secured and {LawText.Money(now.Unsecured)} is unsecured; if nothing is done, "
+            + $"by {LawText.IsoDay(last.Day)} "
             + $"{LawText.Money(last.Unsecured)} is unsecured. The table below says the same.");
         svg.Add(Svg.Hatching("bare", "hatching bare"));
         foreach (var part in (decimal[])[0m, most / 2, most])

@@ -150,13 +150,15 @@ internal sealed class LineDrawing
     {
         var finding = lane.Finding;
         var act = finding.Standing != Standing.Lost && finding.ActBy is { } day ? $", act by {LawText.Day(day)}" : "";
-        var ends = finding.Band is { Latest: { } latest, Earliest: var earliest } && latest.Day != earliest.Day ? $" ({PlainWords.Of(earliest.Words)} … {PlainWords.Of(latest.Words)})" : "";
+        var ends = finding.Band is { Latest: { } latest, Earliest: var earliest } && latest.Day != earliest.Day
+            ? $" ({PlainWords.Of(earliest.Words)} … {PlainWords.Of(latest.Words)})" : "";
         return $"{finding.Title}: {finding.Standing.Word()}{act}{ends}";
     }
 
     private static string Told(Lane lane) => string.Join(
         "\n",
-        lane.Finding.Readings.Select(reading => $"{PlainWords.Of(reading.Words)}: {(lane.Finding.IsDeadline ? "last day " : "")}{LawText.Day(reading.Day)}")
+        lane.Finding.Readings.Select(reading =>
+            $"{PlainWords.Of(reading.Words)}: {(lane.Finding.IsDeadline ? "last day " : "")}{LawText.Day(reading.Day)}")
             .Prepend(Words(lane))
             .Append(lane.To is null ? "no end is known yet" : "")
             .Where(text => text.Length > 0));

@@ -19,7 +19,8 @@ internal sealed record Peg(IReadOnlyList<Entry> Entries, LocalDate First, LocalD
 internal sealed record Lane(Finding Finding, LocalDate From, LocalDate? To);
 
 /// <summary>What is drawn of a job: which days, which pegs, which bands. Nothing of it is law; days come from the assessment.</summary>
-internal sealed record LinePlan(long Job, LocalDate AsOf, bool IsKnown, LocalDate Begin, LocalDate End, LocalDate From, LocalDate To, IReadOnlyList<Peg> Pegs, IReadOnlyList<Lane> Lanes)
+internal sealed record LinePlan(long Job, LocalDate AsOf, bool IsKnown, LocalDate Begin, LocalDate End, LocalDate From, LocalDate To,
+    IReadOnlyList<Peg> Pegs, IReadOnlyList<Lane> Lanes)
 {
     private const int LongestView = 365 * 12;
     private const int PegsAcross = 46;
@@ -38,7 +39,8 @@ internal sealed record LinePlan(long Job, LocalDate AsOf, bool IsKnown, LocalDat
         var lanes = LanesOf(job.Assessment.Findings);
         var began = entries.Select(entry => entry.On.Earliest!.Value).Append(job.Facts.Contract.On ?? job.AsOf).Append(job.AsOf).Min();
         var last = entries.Select(LastDay).Append(job.AsOf).Max();
-        var ends = lanes.Where(lane => lane.From <= last.PlusDays(400)).Select(lane => lane.To is { } end && end <= last.PlusDays(400) ? end : lane.From).Append(last).Max();
+        var ends = lanes.Where(lane => lane.From <= last.PlusDays(400)).Select(lane => lane.To is { } end && end <= last.PlusDays(400)
+            ? end : lane.From).Append(last).Max();
         var first = from ?? began.PlusDays(-7);
         var through = to ?? ends.PlusDays(14);
         if (through < first.PlusDays(13))
@@ -56,7 +58,9 @@ internal sealed record LinePlan(long Job, LocalDate AsOf, bool IsKnown, LocalDat
     private static List<Lane> LanesOf(IReadOnlyList<Finding> findings) =>
     [
         .. findings
-            .Where(finding => (finding.IsDeadline || finding.Id is "completion.day") && finding.Standing is not (Standing.Done or Standing.NotYet or Standing.Kept) && !finding.Id.StartsWith("back-plan", StringComparison.Ordinal))
+            .Where(finding => (finding.IsDeadline || finding.Id is "completion.day")
+                && finding.Standing is not (Standing.Done or Standing.NotYet or Standing.Kept)
+                && !finding.Id.StartsWith("back-plan", StringComparison.Ordinal))
             .Select(finding => finding.Band is { } band ? new Lane(finding, Earlier(band.Earliest.Day, finding.ActBy), band.Latest?.Day)
                 : finding.ActBy is { } day ? new Lane(finding, day, day) : null)
             .OfType<Lane>()
@@ -71,7 +75,8 @@ internal sealed record LinePlan(long Job, LocalDate AsOf, bool IsKnown, LocalDat
         var near = Math.Max(1, Period.DaysBetween(from, to) / PegsAcross);
         var pegs = new List<Peg>();
         var open = new List<Entry>();
-        foreach (var entry in entries.Where(entry => LastDay(entry) >= from && entry.On.Earliest <= to).OrderBy(entry => entry.On.Earliest).ThenBy(entry => entry.Index))
+        foreach (var entry in entries.Where(entry => LastDay(entry) >= from && entry.On.Earliest <= to).OrderBy(entry => entry.On.Earliest)
+            .ThenBy(entry => entry.Index))
         {
             if (open.Count > 0 && Period.DaysBetween(open[0].On.Earliest!.Value, entry.On.Earliest!.Value) >= near)
                 Close();

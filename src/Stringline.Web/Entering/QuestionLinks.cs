@@ -4,7 +4,10 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Web.Entering;
 
-/// <summary>Where a question of the assessment is answered: questions point to the field of the job file, or the kind of entry, that would answer them.</summary>
+/// <summary>
+/// Where a question of the assessment is answered: questions point to the field of the job file, or the kind of entry, that would answer
+/// them.
+/// </summary>
 internal static class QuestionLinks
 {
     /// <summary>The link; null where the question points to no field and no entry.</summary>
@@ -12,7 +15,8 @@ internal static class QuestionLinks
     {
         if (question.Corrects is { } entry)
             return ("Correct what is entered", EntryLinks.Correct(job, entry));
-        var fields = question.AnsweredBy.OfType<HeadField>().Select(field => HeadForms.PartOf(field.Path)).OfType<(HeadPart Part, string Field)>();
+        var fields =
+            question.AnsweredBy.OfType<HeadField>().Select(field => HeadForms.PartOf(field.Path)).OfType<(HeadPart Part, string Field)>();
         foreach (var (part, field) in fields)
             return ("Answer it in the file", $"/job/{job}/file?part={part.Word}#{field}");
         var kind = question.AnsweredBy.OfType<EntryField>().FirstOrDefault()?.Kind

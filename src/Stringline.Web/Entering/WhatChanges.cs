@@ -73,7 +73,8 @@ internal sealed record WhatChanges(IReadOnlyList<Changed> Rows, int PlanSteps)
         Days("act by", Day(was?.ActBy), Day(now?.ActBy), was?.ActBy is { } a && now?.ActBy is { } b ? Later(a, b) : "");
         Days("days", was is null ? null : FindingWords.Band(was), now is null ? null : FindingWords.Band(now), "");
         if (was?.Amount != now?.Amount)
-            rows.Add(new Changed(title, id, "dollars", Money(was?.Amount), Money(now?.Amount), was?.Amount is { } x && now?.Amount is { } y ? Difference(x, y) : ""));
+            rows.Add(new Changed(title, id, "dollars", Money(was?.Amount), Money(now?.Amount), was?.Amount is { } x && now?.Amount is { } y
+                ? Difference(x, y) : ""));
 
         void Days(string aspect, Sentence? older, Sentence? newer, string moves)
         {

@@ -18,7 +18,8 @@ internal static class FindingWords
     /// <summary>By which reading the band begins and by which it ends, where they are two days; else empty.</summary>
     public static string Ends(Finding finding) => finding.Band switch
     {
-        { Latest: { } latest } band when latest.Day != band.Earliest.Day => $"from the reading “{PlainWords.Of(band.Earliest.Words)}” to “{PlainWords.Of(latest.Words)}”",
+        { Latest: { } latest } band when latest.Day != band.Earliest.Day =>
+            $"from the reading “{PlainWords.Of(band.Earliest.Words)}” to “{PlainWords.Of(latest.Words)}”",
         { Latest: null } open when finding.Readings.Count > 0 => $"from the reading “{PlainWords.Of(open.Earliest.Words)}”",
         _ => "",
     };

@@ -7,7 +7,9 @@ using Stringline.Store;
 
 namespace Stringline.Web.Pages;
 
-/// <summary>The days to act of the whole office, week by week, with the days on which offices and courts are closed. Made to be printed.</summary>
+/// <summary>
+/// The days to act of the whole office, week by week, with the days on which offices and courts are closed. Made to be printed.
+/// </summary>
 internal sealed class CalendarModel(Desk office, NavLinks ways) : StepsPage(ways)
 {
     private const int UsualWeeks = 8;
@@ -71,8 +73,10 @@ internal sealed class CalendarModel(Desk office, NavLinks ways) : StepsPage(ways
 
     private static List<string> Closed(LocalDate day, IEnumerable<CountyClosing> closings)
     {
-        List<string> closed = day.DayOfWeek is IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday || OpenDays.Statutory.WhyClosed(day) is not { } why ? [] : [why];
-        closed.AddRange(closings.Select(row => $"{row.County} County closed: {row.Why}{(row.Sure == Sure.Read ? "" : " (not certain: ask the office)")}"));
+        List<string> closed =
+            day.DayOfWeek is IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday || OpenDays.Statutory.WhyClosed(day) is not { } why ? [] : [why];
+        closed.AddRange(closings.Select(row =>
+            $"{row.County} County closed: {row.Why}{(row.Sure == Sure.Read ? "" : " (not certain: ask the office)")}"));
         return closed;
     }
 }

@@ -37,7 +37,9 @@ internal sealed class CustomerModel(Desk office) : PageModel
 
     private Dictionary<(long Job, string Finding), string> left = [];
 
-    /// <summary>Whether a right whose planned day is past is alive, arguable or late, and until when; null where its day is not past.</summary>
+    /// <summary>
+    /// Whether a right whose planned day is past is alive, arguable or late, and until when; null where its day is not past.
+    /// </summary>
     public string? LeftOf(Lapse lapse) => left.GetValueOrDefault((lapse.Job.Job.Id, lapse.Right.Finding));
 
     /// <summary>Shows it.</summary>

@@ -11,11 +11,14 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Web.Pages;
 
-/// <summary>Takes a table for an import. The form is read here and not by the framework, so that the table goes straight into its file.</summary>
+/// <summary>
+/// Takes a table for an import. The form is read here and not by the framework, so that the table goes straight into its file.
+/// </summary>
 /// <remarks>The seal of the form is its first field and is checked before a byte of the table is taken.</remarks>
 [IgnoreAntiforgeryToken]
 [DisableRequestSizeLimit]
-internal sealed class ImportModel(ImportRuns runs, WaitingTables tables, TableOffer offer, DeskOptions options, IAntiforgery seal) : PageModel
+internal sealed class ImportModel(ImportRuns runs, WaitingTables tables, TableOffer offer, DeskOptions options, IAntiforgery seal)
+: PageModel
 {
     private const string SealField = "__RequestVerificationToken";
     private const string SealHeader = "RequestVerificationToken";

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
@@ -79,7 +80,9 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
     /// <summary>The new jobs that can be opened: id, key and name.</summary>
     public IReadOnlyList<(long Id, string Key, string Name)> NewJobs { get; private set; } = [];
 
-    /// <summary>The columns without which the table cannot be read and that none stands for, by the header they would be known by.</summary>
+    /// <summary>
+    /// The columns without which the table cannot be read and that none stands for, by the header they would be known by.
+    /// </summary>
     public IReadOnlyList<string> Missing => Look?.Kind is { } kind
         ? [.. TableLook.Needed(kind).Where(needed => !Meanings.Values.Contains(needed)).Select(needed => TableLook.Title(needed, kind))]
         : [];
@@ -129,13 +132,14 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
 
     /// <summary>What a column may mean: each meaning with its title.</summary>
     public static IEnumerable<(Column Column, string Title)> MeaningsOf(TableKind kind) =>
-        TableLook.ColumnsOf(kind).Select(column => (column, TableLook.Title(column, kind) + (TableLook.Needed(kind).Contains(column) ? " (needed)" : "")));
+        TableLook.ColumnsOf(kind)
+        .Select(column => (column, TableLook.Title(column, kind) + (TableLook.Needed(kind).Contains(column) ? " (needed)" : "")));
 
     /// <summary>A text of a cell, as long as a page has room for.</summary>
     public static string Short(string text) => text.Length <= LongestShown ? text : text[..LongestShown] + "…";
 
     /// <summary>The field of a column.</summary>
-    public static string FieldOf(int place) => FormattableString.Invariant($"c{place}");
+    public static string FieldOf(int place) => string.Create(CultureInfo.InvariantCulture, $"c{place}");
 
     private bool Open()
     {
@@ -170,7 +174,8 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
     {
         (Kind, Days, Sheet) = (Look?.Kind is { } kind ? MappingJson.Word(kind) : null, Mapping.Days, Mapping.Sheet);
         if (State.Step == ImportStep.Written)
-            NewJobs = [.. (State.Told?.NewJobs ?? []).Select(key => office.Journal.Find(key)).OfType<Store.StoredJob>().Select(job => (job.Tip.Id, job.Tip.Key, job.Job.Name))];
+            NewJobs = [.. (State.Told?.NewJobs ?? []).Select(key => office.Journal.Find(key)).OfType<Store.StoredJob>()
+                .Select(job => (job.Tip.Id, job.Tip.Key, job.Job.Name))];
     }
 
     // Takes what the form says, and goes on only where it is clear.
@@ -220,7 +225,8 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
             Faults[nameof(Name)] = $"The office keeps {SavedMapping.Most} already; delete one in the settings first.";
         if (Faults.Count > 0)
             return Page();
-        office.ChangeSettings(settings => settings with { Mappings = settings.Mappings.RemoveAll(mapping => mapping.Name == name).Add(new SavedMapping(name, json)) });
+        office.ChangeSettings(settings =>
+            settings with { Mappings = settings.Mappings.RemoveAll(mapping => mapping.Name == name).Add(new SavedMapping(name, json)) });
         tables.Keep(State with { MappingName = name });
         return Back();
     }
@@ -238,7 +244,7 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
     }
 
     /// <summary>The field of a type.</summary>
-    public static string TypeFieldOf(int place) => FormattableString.Invariant($"type{place}");
+    public static string TypeFieldOf(int place) => string.Create(CultureInfo.InvariantCulture, $"type{place}");
 
     private Dictionary<int, Column> Chosen(TableKind kind)
     {
@@ -247,7 +253,8 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
         {
             if (Request.Form[FieldOf(place)].ToString() is not { Length: > 0 } word)
                 continue;
-            if (TableLook.ColumnsOf(kind).Where(column => MappingJson.Word(column) == word).Cast<Column?>().FirstOrDefault() is not { } meaning)
+            if (TableLook.ColumnsOf(kind).Where(column => MappingJson.Word(column) == word).Cast<Column?>()
+                .FirstOrDefault() is not { } meaning)
             {
                 Faults[FieldOf(place)] = "One of the meanings in the list.";
                 continue;
@@ -267,7 +274,8 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
     {
         if (State.Told!.Questions.Any(question => !Confirmed.Contains(question.Id)))
         {
-            Refused = "Nothing was written. Each question below must be confirmed first; where the answer is no, fix the file or how it is read.";
+            Refused = "Nothing was written. Each question below must be confirmed first; where the answer is no, fix the file or how it is "
+                + "read.";
             Prepare();
             return Page();
         }
@@ -292,5 +300,6 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
     private static string Begun(string found, string path) => path.Length > 0 ? found : char.ToUpperInvariant(found[0]) + found[1..];
 
     /// <summary>A refusal of the table in words, without the folder in which it waits.</summary>
-    public static string Words(SheetException refusal) => $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0 ? ": " : "")}{Begun(DeskWords.Of(refusal.Found), refusal.Fault.Path)}. There should be {DeskWords.Of(refusal.Expected)}.";
+    public static string Words(SheetException refusal) =>
+        $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0 ? ": " : "")}{Begun(DeskWords.Of(refusal.Found), refusal.Fault.Path)}. There should be {DeskWords.Of(refusal.Expected)}.";
 }

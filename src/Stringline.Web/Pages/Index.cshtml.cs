@@ -6,7 +6,8 @@ using Stringline.Store;
 namespace Stringline.Web.Pages;
 
 /// <summary>The desk: what needs doing, ordered by what is lost if it is not done.</summary>
-internal sealed class IndexModel(Desk office, DeskFigures figures, PortfolioRefresh refresh, DailyBackup backup, NavLinks ways) : StepsPage(ways)
+internal sealed class IndexModel(Desk office, DeskFigures figures, PortfolioRefresh refresh, DailyBackup backup, NavLinks ways)
+    : StepsPage(ways)
 {
     private const int Shown = 25;
     private const int ShownOfOne = 200;
@@ -55,14 +56,16 @@ internal sealed class IndexModel(Desk office, DeskFigures figures, PortfolioRefr
             new("month", "Next 30 days", ends[1].PlusDays(1), ends[2], totals[2]),
             new("later", "Later", ends[2].PlusDays(1), new LocalDate(9999, 12, 31), totals[3]),
         };
-        Sections = [.. sections.Where(section => Only is null || section.Key == Only).Select(section => section with { Lines = Lines(journal, section) })];
+        Sections = [.. sections.Where(section => Only is null || section.Key == Only)
+            .Select(section => section with { Lines = Lines(journal, section) })];
         Watches = Only is null ? sums.Watches : [];
         Choices = sums.Choices;
     }
 
     private IReadOnlyList<StepLine> Lines(IJournal journal, DeskSection section) => section.Total.Steps == 0
         ? []
-        : journal.Steps(new StepQuery(Filter, section.From, section.Through, Limit) { Skip = Only is null ? 0 : (Math.Clamp(PageNumber, 1, 100_000) - 1) * Limit });
+        : journal.Steps(new StepQuery(Filter, section.From, section.Through, Limit) { Skip = Only is null
+            ? 0 : (Math.Clamp(PageNumber, 1, 100_000) - 1) * Limit });
 
     /// <summary>At most so many rows of a section are shown.</summary>
     public int Limit => Only is null ? Shown : ShownOfOne;

@@ -51,7 +51,8 @@ internal sealed class NewJobModel(Desk office) : PageModel
             case PutOutcome.Added added:
                 return Redirect($"/job/{added.Job}");
             case PutOutcome.Refused when office.Journal.Find(number) is { } taken:
-                Faults = new Dictionary<string, string>(StringComparer.Ordinal) { [nameof(NewJobForm.Number)] = $"The job \"{taken.Job.Name}\" has this number. Give another, or none." };
+                Faults = new Dictionary<string, string>(StringComparer.Ordinal) { [nameof(NewJobForm.Number)] =
+                    $"The job \"{taken.Job.Name}\" has this number. Give another, or none." };
                 Taken = taken.Tip.Id;
                 return Page();
             case PutOutcome.Refused refused:
@@ -163,16 +164,20 @@ public sealed class NewJobForm
             return (null, faults);
         var parties = new List<Party> { new() { Id = "p1", Capacity = (PartyCapacity)capacity!.Value, Name = customer } };
         if (!string.IsNullOrWhiteSpace(Owner) && parties[0].Capacity is not (PartyCapacity.Owner or PartyCapacity.PublicEntity))
-            parties.Add(new Party { Id = "p2", Capacity = kind == (int)WorkKind.Private ? PartyCapacity.Owner : PartyCapacity.PublicEntity, Name = Owner.Trim(), Reputed = true });
+            parties.Add(new Party { Id = "p2", Capacity = kind == (int)WorkKind.Private
+                ? PartyCapacity.Owner : PartyCapacity.PublicEntity, Name = Owner.Trim(), Reputed = true });
         return (
             new JobFile
             {
                 Name = name,
-                Work = new Work { Kind = (WorkKind)kind!.Value, Site = new Site { Street = Blank(Street), City = Blank(City), Zip = Blank(Zip), County = county! } },
-                Claimant = new Claimant { Name = claimant, Role = (ClaimantRole)role!.Value, HiredBy = "p1", Signer = Blank(Signer) is { } signer ? new Signer(signer, null) : null },
+                Work = new Work { Kind = (WorkKind)kind!.Value, Site =
+                    new Site { Street = Blank(Street), City = Blank(City), Zip = Blank(Zip), County = county! } },
+                Claimant = new Claimant { Name = claimant, Role =
+                    (ClaimantRole)role!.Value, HiredBy = "p1", Signer = Blank(Signer) is { } signer ? new Signer(signer, null) : null },
                 Parties = parties,
                 Contract = new Contract { Price = price },
-                Entries = string.IsNullOrWhiteSpace(First) ? [] : [new Furnished { Index = 0, Id = "e1", On = DayFact.On(first), Until = DayFact.On(first) }],
+                Entries = string.IsNullOrWhiteSpace(First)
+                    ? [] : [new Furnished { Index = 0, Id = "e1", On = DayFact.On(first), Until = DayFact.On(first) }],
             },
             faults);
     }

@@ -29,7 +29,8 @@ internal sealed class SearchesModel(Desk office, NavLinks ways) : PageModel
         if (Counties.Find(County) is not { } county)
             return NotFound();
         County = county;
-        Lines = [.. office.Journal.Steps(new StepQuery(new StepFilter { County = county }, new LocalDate(1, 1, 1), Today.PlusDays(6), Most) { Watch = true }).OrderBy(line => line.Step.ActBy)];
+        Lines = [.. office.Journal.Steps(new StepQuery(new StepFilter { County = county }, new LocalDate(1, 1, 1), Today.PlusDays(6),
+            Most) { Watch = true }).OrderBy(line => line.Step.ActBy)];
         return Page();
     }
 }

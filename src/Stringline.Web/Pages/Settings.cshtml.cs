@@ -82,7 +82,8 @@ internal sealed class SettingsModel(Desk office, DailyBackup backup) : PageModel
     private void ReadCounties()
     {
         var counties = office.Journal.Choices(MostCounties).Counties;
-        Used = [.. counties.Where(county => Law.Facts.Counties.Find(county) is not null).Select(county => RecorderTable.For(county, office.Today))];
+        Used = [.. counties.Where(county => Law.Facts.Counties.Find(county) is not null)
+            .Select(county => RecorderTable.For(county, office.Today))];
         Others = [.. RecorderTable.All(office.Today).Where(row => !counties.Contains(row.County))];
     }
 }

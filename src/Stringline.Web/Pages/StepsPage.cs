@@ -39,7 +39,8 @@ internal abstract class StepsPage(NavLinks ways) : PageModel
     public string Query(params (string Name, string Value)[] more)
     {
         var query = new QueryString();
-        foreach (var (name, value) in ((string, string?)[])[("customer", Customer), ("county", County), ("person", Person), ("remedy", Remedy), .. more])
+        foreach (var (name, value) in ((string, string?)[])[("customer", Customer), ("county", County), ("person", Person),
+            ("remedy", Remedy), .. more])
         {
             if (!string.IsNullOrWhiteSpace(value))
                 query = query.Add(name, value);

@@ -35,6 +35,7 @@ internal static class AfterPaper
         : null;
 
     private static Link? Refused(Paper paper, long job, NavLinks ways) => paper.Use == PaperUse.Recorded && ways.Has("/Job/AfterRecording")
-        ? new Link("It was refused at the counter: why, and what mends it", $"/job/{job}/after-recording?refused=yes", "/Job/AfterRecording")
+        ? new Link("It was refused at the counter: why, and what mends it", $"/job/{job}/after-recording?refused=yes",
+            "/Job/AfterRecording")
         : null;
 }

@@ -12,7 +12,8 @@ namespace Stringline.Web.Papers;
 internal sealed record PaperField(PaperInput Told, string Words, string Type)
 {
     private static readonly IReadOnlyList<Choice> Grounds = Choice.Of(JobFileWords.ReleaseGround,
-        "no stop payment notice may be given for such a claim", "whoever gave it is not one who may", "the amount is too high", "there is no basis for the claim");
+        "no stop payment notice may be given for such a "
+            + "claim", "whoever gave it is not one who may", "the amount is too high", "there is no basis for the claim");
 
     private static readonly IReadOnlyList<Choice> Notices = [.. ProvedNotices.All.Select(kind => new Choice(kind.Word(), kind.Words()))];
 
@@ -52,7 +53,8 @@ internal sealed record PaperField(PaperInput Told, string Words, string Type)
             "area"),
         PaperInput.WholeWork => new(told, "It is for the whole work: every direct contract is complete", "checkbox"),
         PaperInput.Grounds => new(told, "On which grounds; tick each that you allege", "choices") { Choices = Grounds },
-        PaperInput.Notice => new(told, "Which notice is proved; nothing: the one kind that the file tells of", "choice") { Choices = Notices },
+        PaperInput.Notice =>
+            new(told, "Which notice is proved; nothing: the one kind that the file tells of", "choice") { Choices = Notices },
         _ => throw new ArgumentOutOfRangeException(nameof(told), told, "No such option."),
     };
 
@@ -80,11 +82,13 @@ internal sealed record PaperField(PaperInput Told, string Words, string Type)
                 fault = TypedDays.AboveZero(text) is null ? $"\"{text}\" is no number of days above zero." : null;
                 return options with { ExtensionDays = TypedDays.AboveZero(text) };
             case PaperInput.Documents:
-                return options with { Documents = [.. typed.SelectMany(t => t.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))] };
+                return options with { Documents =
+                    [.. typed.SelectMany(t => t.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))] };
             case PaperInput.Grounds:
                 // The form offers only these; an address typed by hand may say anything.
                 fault = typed.Any(word => JobFileWords.ReleaseGround.IndexOf(word) is null) ? "Tick one of these." : null;
-                return options with { Grounds = [.. typed.Select(JobFileWords.ReleaseGround.IndexOf).OfType<int>().Select(index => (ReleaseGround)index)] };
+                return options with { Grounds =
+                    [.. typed.Select(JobFileWords.ReleaseGround.IndexOf).OfType<int>().Select(index => (ReleaseGround)index)] };
             case PaperInput.Notice:
                 fault = ProvedNotices.Of(text) is null ? "Choose one of these." : null;
                 return options with { Notice = ProvedNotices.Of(text) };

@@ -14,9 +14,12 @@ internal static class PaperFiles
     /// <summary>The name of the zip.</summary>
     public const string Zip = "papers.zip";
 
-    /// <summary>Serves them. The address carries the change of the job it was made from; when another was written since, the answer is 409.</summary>
+    /// <summary>
+    /// Serves them. The address carries the change of the job it was made from; when another was written since, the answer is 409.
+    /// </summary>
     public static void MapPapers(this WebApplication desk) =>
-        desk.MapGet("/job/{id:long}/papers/{paper}/{name}", (long id, string paper, string name, long at, bool? save, HttpContext context, Desk office, PaperWorkbench bench) =>
+        desk.MapGet("/job/{id:long}/papers/{paper}/{name}",
+            (long id, string paper, string name, long at, bool? save, HttpContext context, Desk office, PaperWorkbench bench) =>
         {
             if (office.Open(id) is not { } job || PaperCatalogue.Find(paper) is not { } found)
                 return Results.NotFound();
@@ -25,7 +28,8 @@ internal static class PaperFiles
             var request = PaperRequest.Read(found, context.Request.Query);
             if (!request.MayBeMade || bench.Make(job, request) is not PacketOutcome.Made made)
                 return Results.NotFound();
-            string SavedAs(PaperFile paperFile) => PaperFileName.Of(job.Facts.Name, found.Id, paperFile, made.InTheWay.Count > 0, job.AsOf, request.Options);
+            string SavedAs(PaperFile paperFile) =>
+                PaperFileName.Of(job.Facts.Name, found.Id, paperFile, made.InTheWay.Count > 0, job.AsOf, request.Options);
             if (name == Zip)
                 return Results.Bytes(Zipped(made.Files, SavedAs, job.AsOf), "application/zip", $"{found.Id}.zip");
             var file = name == Packet ? null : made.Files.FirstOrDefault(one => one.Name == name);
@@ -33,7 +37,9 @@ internal static class PaperFiles
                 return Results.NotFound();
             SecurityHeaders.Framing(context, Frames.MayBeFramed);
             var bytes = file?.Bytes.ToArray() ?? PrintPacket.Join(made.Files);
-            return save == true ? Results.Bytes(bytes, "application/pdf", file is null ? found.Id + "-" + Packet : SavedAs(file)) : Results.Bytes(bytes, "application/pdf");
+            return save == true
+                ? Results.Bytes(bytes, "application/pdf", file is null ? found.Id + "-" + Packet : SavedAs(file))
+                : Results.Bytes(bytes, "application/pdf");
         });
 
     private static byte[] Zipped(IReadOnlyList<PaperFile> files, Func<PaperFile, string> name, LocalDate day)

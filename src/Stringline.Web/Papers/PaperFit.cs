@@ -61,7 +61,8 @@ internal sealed record PaperFit
 
     /// <summary>The one paper that does what a finding asks for on this kind of work; null where none does or there is a choice.</summary>
     public static Paper? ThatDoes(string finding, WorkKind work) =>
-        PaperCatalogue.All.Where(paper => paper.Works.Contains(work) && paper.IsAskedForByItsStep && paper.Serves(finding)).ToList() is [var only]
+        PaperCatalogue.All.Where(paper => paper.Works.Contains(work) && paper.IsAskedForByItsStep && paper.Serves(finding))
+        .ToList() is [var only]
             ? only
             : null;
 }

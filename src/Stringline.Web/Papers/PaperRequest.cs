@@ -17,7 +17,9 @@ internal sealed record PaperRequest
     /// <summary>What was typed, for the form and for the addresses of the files.</summary>
     public required IReadOnlyDictionary<string, IReadOnlyList<string>> Typed { get; init; }
 
-    /// <summary>Whether the paper gives up rights the moment it is signed, paid or not, and so is made only when that was confirmed.</summary>
+    /// <summary>
+    /// Whether the paper gives up rights the moment it is signed, paid or not, and so is made only when that was confirmed.
+    /// </summary>
     public bool GivesUpRights => Paper.GivesUpAtOnce is not null;
 
     /// <summary>Whether that was confirmed, with the day the payment cleared.</summary>
@@ -49,7 +51,8 @@ internal sealed record PaperRequest
                 typed[tick] = ["yes"];
         }
 
-        return new PaperRequest { Paper = paper, Options = options with { Draft = typed.ContainsKey("draft") }, Faults = faults, Typed = typed };
+        return new PaperRequest { Paper = paper, Options = options with { Draft = typed.ContainsKey("draft") }, Faults = faults,
+            Typed = typed };
     }
 
     /// <summary>The request as the query of an address, with the change of the job it was answered from.</summary>

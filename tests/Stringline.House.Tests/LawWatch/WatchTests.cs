@@ -23,7 +23,8 @@ public sealed class WatchTests : IDisposable
             | Gov. Code § 27361 | since 2012-07-01 | read | `Recording.Fee.Of` | `FeeTests.A` |
             """);
         Write("docs/papers.md", "| `claim` | Claim of Mechanics Lien | Civ. Code §§ 8414-8416; Gov. Code § 27361.6 | the claimant |\n");
-        Write("data/numbers.csv", "id,value,unit,section,from\n# what an amendment would change\nRecordClaim,90,Days,Civ. Code § 8414(a),2012-07-01\n");
+        Write("data/numbers.csv", "id,value,unit,section,from\n# what an amendment would change\nRecordClaim,90,Days,Civ. Code § "
+            + "8414(a),2012-07-01\n");
     }
 
     public void Dispose() => Directory.Delete(root, recursive: true);
@@ -32,7 +33,9 @@ public sealed class WatchTests : IDisposable
     public void A_text_that_breaks_its_lines_elsewhere_is_the_same()
     {
         Keep(("civ.txt", Section("8414", "A direct contractor shall record a claim of lien within 90 days.")));
-        Assert.Equal(Watch.Same, Compare(out var told, ("Civil Code.txt", Section("8414", "A direct contractor shall\r\n  record a claim\r\nof lien within 90 days."))));
+        Assert.Equal(Watch.Same,
+            Compare(out var told,
+                ("Civil Code.txt", Section("8414", "A direct contractor shall\r\n  record a claim\r\nof lien within 90 days."))));
         Assert.Equal("1 sections compared: 0 changed, 0 gone, 0 new.", Assert.Single(told));
     }
 
@@ -60,7 +63,8 @@ public sealed class WatchTests : IDisposable
     public void One_letter_one_comma_and_one_case_are_a_change()
     {
         Keep(("civ.txt", Section("8414", "within 90 days, whichever is earlier")));
-        foreach (var other in (string[])["within 90 day, whichever is earlier", "within 90 days whichever is earlier", "Within 90 days, whichever is earlier"])
+        foreach (var other in (string[])["within 90 day, whichever is earlier", "within 90 days whichever is earlier",
+            "Within 90 days, whichever is earlier"])
             Assert.Equal(Watch.Different, Compare(out _, ("civ.txt", Section("8414", other))));
     }
 
@@ -112,7 +116,8 @@ public sealed class WatchTests : IDisposable
     public void What_was_not_compared_is_said()
     {
         Keep(("civ.txt", Section("8414", "a")), ("ccp/1.txt", Section("415.20", "b")));
-        Assert.Equal(Watch.Same, Compare(out var told, ("civ.txt", Section("8414", "a") + Section("1170", "cited and never kept")), ("fish-and-game.txt", "x")));
+        Assert.Equal(Watch.Same,
+            Compare(out var told, ("civ.txt", Section("8414", "a") + Section("1170", "cited and never kept")), ("fish-and-game.txt", "x")));
         Assert.Equal(
         [
             "fish-and-game.txt: passed over, since its name names no code that the rules cite.",
@@ -130,7 +135,8 @@ public sealed class WatchTests : IDisposable
         using var output = new StringWriter();
         Watch.Keep(root, Path.Combine(root, "text"), new LocalDate(2027, 1, 4), "made", output);
         Assert.Equal(["section,fingerprint,text_of,source", "2027-01-04", "2026-07-10"],
-            File.ReadLines(Path.Combine(root, "data/law-fingerprints.csv")).Select(line => line.Split(',') is [_, _, var day, _] && day[0] == '2' ? day : line));
+            File.ReadLines(Path.Combine(root, "data/law-fingerprints.csv"))
+                .Select(line => line.Split(',') is [_, _, var day, _] && day[0] == '2' ? day : line));
         Assert.DoesNotContain("another", File.ReadAllText(Path.Combine(root, "data/law-fingerprints.csv")), StringComparison.Ordinal);
     }
 
@@ -158,8 +164,8 @@ public sealed class WatchTests : IDisposable
         Assert.Contains("law-fingerprints.csv: line 3: 'Civ. Code § 8416,abc,2026-07-10,x'.", Refused("text"), StringComparison.Ordinal);
     }
 
-    // The table that is committed: of the form, in order, with nothing twice, and every section of the Civil Code's part on works of improvement
-    // on which a rule stands.
+    // The table that is committed: of the form, in order, with nothing twice, and every section of the Civil Code's part on works of
+    // improvement on which a rule stands.
     [Fact]
     public void The_committed_table_covers_what_the_rules_stand_on()
     {
@@ -168,7 +174,8 @@ public sealed class WatchTests : IDisposable
         Assert.Equal(kept.Select(section => section.Section), kept.Select(section => section.Section).Order(SectionOrder.Instance));
         var standing = Standing.Of(Repository.Path(""));
         var sections = kept.Select(section => section.Section).ToHashSet();
-        Assert.Empty(standing.Sections.Where(section => Codes.IsInWholePart(section) && standing.On(section, "rule").Any()).Except(sections));
+        Assert.Empty(standing.Sections.Where(section => Codes.IsInWholePart(section) && standing.On(section, "rule").Any())
+            .Except(sections));
     }
 
     private static string Section(string number, string text, string history = "Added by Stats. 2010, Ch. 697, Sec. 20. (SB 189)") =>

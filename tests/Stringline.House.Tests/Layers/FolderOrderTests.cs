@@ -7,7 +7,9 @@ namespace Stringline.House.Tests.Layers;
 /// </summary>
 public sealed class FolderOrderTests
 {
-    /// <summary>The folders of the law library, the lowest first. A new one is put where everything that it knows stands before it.</summary>
+    /// <summary>
+    /// The folders of the law library, the lowest first. A new one is put where everything that it knows stands before it.
+    /// </summary>
     private static readonly string[] Order =
     [
         "Sources", "Counting", "Numbers", "Facts", "Reasoning", "Recording", "Bankruptcy", "Licensing", "PreliminaryNotice", "Completion",

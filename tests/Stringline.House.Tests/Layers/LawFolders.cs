@@ -38,7 +38,8 @@ internal static class LawFolders
                 continue;
             foreach (var line in File.ReadLines(file))
             {
-                if (line.StartsWith("using ", StringComparison.Ordinal) && line.IndexOf(Root + ".", StringComparison.Ordinal) is var at and > 0
+                if (line.StartsWith("using ", StringComparison.Ordinal) && line.IndexOf(Root + ".", StringComparison.Ordinal) is var at
+                    and > 0
                     && line[(at + Root.Length + 1)..].Split('.', ';')[0] is var to && to != path[0])
                 {
                     Uses(new Arrow(path[0], to)).Add($"{path[^1]} says {line}");

@@ -78,7 +78,8 @@ internal sealed class UsedTypes : ISignatureTypeProvider<int, int>
         while (code.RemainingBytes > 0)
         {
             var first = code.ReadByte();
-            var operand = (first == 0xFE ? Long[code.ReadByte()] : Short[first]) ?? throw new BadImageFormatException("No such instruction.");
+            var operand =
+                (first == 0xFE ? Long[code.ReadByte()] : Short[first]) ?? throw new BadImageFormatException("No such instruction.");
             switch (operand)
             {
                 case OperandType.InlineField or OperandType.InlineMethod or OperandType.InlineTok or OperandType.InlineType:

@@ -3,15 +3,17 @@ using Stringline.Law.Facts;
 namespace Stringline.Law.Tests.ClaimOfLien;
 
 /// <summary>
-/// Civ. Code § 8600: "before the commencement of work, the owner in good faith files a direct contract with the county recorder, and records a
-/// payment bond of the direct contractor in an amount not less than 50 percent of the price stated in the direct contract".
+/// Civ. Code § 8600: "before the commencement of work, the owner in good faith files a direct contract with the county recorder, and
+/// records a payment bond of the direct contractor in an amount not less than 50 percent of the price stated in the direct contract".
 /// </summary>
 public sealed class BondBeforeWorkTests
 {
     private const string Section = "Civ. Code § 8600(b)";
 
-    private static JobBuilder Job(string bond = "2025-07-01", decimal? amount = 50_000m, string? filed = "2025-06-30", decimal? price = 100_000m, string? commenced = "2025-07-20") =>
-        new JobBuilder().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14").Completed("2025-10-22").PaymentBond(bond, "direct").Work(w => w with
+    private static JobBuilder Job(string bond = "2025-07-01", decimal? amount = 50_000m, string? filed = "2025-06-30",
+        decimal? price = 100_000m, string? commenced = "2025-07-20") =>
+        new JobBuilder().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14").Completed("2025-10-22")
+        .PaymentBond(bond, "direct").Work(w => w with
         {
             PaymentBond = w.PaymentBond! with { Amount = amount },
             Commenced = commenced is null ? null : JobBuilder.Day(commenced),
@@ -29,7 +31,8 @@ public sealed class BondBeforeWorkTests
         Assert.DoesNotContain(right.Questions, q => q.Text.Contains("directContract", StringComparison.Ordinal));
     }
 
-    // One condition missing at a time: recorded or filed on the very day of commencement is not before it; 49,999.99 is not half of 100,000.00.
+    // One condition missing at a time: recorded or filed on the very day of commencement is not before it; 49,999.99 is not half of
+    // 100,000.00.
     [Theory]
     [InlineData("2025-07-20", 50_000, "2025-06-30")]
     [InlineData("2025-07-01", 49_999.99, "2025-06-30")]

@@ -6,15 +6,16 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.Tests.ClaimOfLien;
 
 /// <summary>
-/// Completed Wednesday 22 October 2025, so a claim is recorded by Tuesday 20 January 2026. It is a "written statement, signed and verified by the
-/// claimant, containing all of the following", the notice "in at least 10-point boldface type" (Civ. Code § 8416(a)).
+/// Completed Wednesday 22 October 2025, so a claim is recorded by Tuesday 20 January 2026. It is a "written statement, signed and verified
+/// by the claimant, containing all of the following", the notice "in at least 10-point boldface type" (Civ. Code § 8416(a)).
 /// </summary>
 public sealed class ClaimContentsTests
 {
     private static JobBuilder Job() => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(6430m)
         .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22");
 
-    private static JobBuilder Recorded(JobBuilder job, string on, string? lacks, string? id = null) => job.ClaimServed(on).ClaimRecorded(on, 6430m, id: id).Which(e => (ClaimRecorded)e with { Lacks = lacks });
+    private static JobBuilder Recorded(JobBuilder job, string on, string? lacks, string? id = null) =>
+        job.ClaimServed(on).ClaimRecorded(on, 6430m, id: id).Which(e => (ClaimRecorded)e with { Lacks = lacks });
 
     [Theory]
     [InlineData(null, Standing.Kept, Standing.Open)]
@@ -36,7 +37,8 @@ public sealed class ClaimContentsTests
     [Fact]
     [Proves("Civ. Code § 8416(a)")]
     public void It_is_never_lost_on_what_it_lacks() =>
-        Assert.Equal(Standing.InDoubt, Recorded(Job(), "2025-11-20", "its verification").On("2026-02-02").Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(Standing.InDoubt, Recorded(Job(), "2025-11-20", "its verification").On("2026-02-02")
+            .Get("claim-of-lien.last-day").Standing);
 
     [Theory]
     [InlineData("2026-01-20", Standing.Kept)]
@@ -52,10 +54,15 @@ public sealed class ClaimContentsTests
     [Fact]
     [Proves("Civ. Code § 8416(a)")]
     public void What_claims_lack_keeps_nothing_and_loses_nothing() =>
-        Gen.Select(LienJobGen.HalfAYear.Private, LienJobGen.HalfAYear.AsOf).Where(t => t.Item1.Entries.Any(static e => e is ClaimRecorded)).Sample(
+        Gen.Select(LienJobGen.HalfAYear.Private, LienJobGen.HalfAYear.AsOf).Where(t => t.Item1.Entries.Any(static e => e is ClaimRecorded))
+        .Sample(
             asked =>
             {
-                Standing Of(string? lacks) => Assessment.Of(asked.Item1 with { Entries = [.. asked.Item1.Entries.Select(e => e is ClaimRecorded claim ? claim with { Lacks = lacks } : e)] }, asked.Item2, OpenDays.Statutory)
+                Standing Of(string? lacks) =>
+                    Assessment.Of(
+                        asked.Item1 with { Entries =
+                            [.. asked.Item1.Entries.Select(e => e is ClaimRecorded claim ? claim with { Lacks = lacks } : e)] },
+                                asked.Item2, OpenDays.Statutory)
                     .Find("claim-of-lien.last-day")!.Standing;
                 var (whole, lacking) = (Of(null), Of("its verification"));
                 Assert.NotEqual(Standing.Kept, lacking);
@@ -71,11 +78,14 @@ public sealed class ClaimContentsTests
     [Proves("Civ. Code § 8319(a)(4)")]
     public void A_converted_claim_that_lacks_something_is_in_doubt_until_a_whole_one_follows(string? lacks, Standing expected)
     {
-        JobBuilder Converted() => Stringline.Law.Tests.DesignLien.Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m).ClaimRecorded("2025-11-07", 24_000m, lien: LienKind.Design)
-            .Work(w => w with { Commenced = JobBuilder.Day("2025-12-01") }).ClaimRecorded("2025-12-10", 24_000m, lien: LienKind.Converted).Which(e => (ClaimRecorded)e with { Lacks = lacks });
+        JobBuilder Converted() => Stringline.Law.Tests.DesignLien.Architect.Job().WillNotCommence("2025-09-22")
+            .DefaultNotice("2025-10-20", 24_000m).ClaimRecorded("2025-11-07", 24_000m, lien: LienKind.Design)
+            .Work(w => w with { Commenced = JobBuilder.Day("2025-12-01") }).ClaimRecorded("2025-12-10", 24_000m, lien: LienKind.Converted)
+            .Which(e => (ClaimRecorded)e with { Lacks = lacks });
         Assert.Equal(expected, Converted().On("2025-12-15").Get("design-lien.conversion-last-day").Standing);
         Assert.Equal(lacks is not null, Converted().On("2025-12-15").Get("design-lien.conversion-last-day").Says("lacks, as entered"));
-        Assert.Equal(Standing.Kept, Converted().ClaimRecorded("2025-12-12", 24_000m, lien: LienKind.Converted).On("2025-12-15").Get("design-lien.conversion-last-day").Standing);
+        Assert.Equal(Standing.Kept, Converted().ClaimRecorded("2025-12-12", 24_000m, lien: LienKind.Converted).On("2025-12-15")
+            .Get("design-lien.conversion-last-day").Standing);
     }
 
     [Theory]
@@ -84,7 +94,8 @@ public sealed class ClaimContentsTests
     [Proves("Civ. Code § 8312")]
     public void A_design_claim_that_lacks_something_is_in_doubt(string? lacks, Standing expected)
     {
-        var last = Stringline.Law.Tests.DesignLien.Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m).ClaimRecorded("2025-11-07", 24_000m, lien: LienKind.Design)
+        var last = Stringline.Law.Tests.DesignLien.Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m)
+            .ClaimRecorded("2025-11-07", 24_000m, lien: LienKind.Design)
             .Which(e => (ClaimRecorded)e with { Lacks = lacks }).On("2025-11-20").Get("design-lien.last-day");
         Assert.Equal(expected, last.Standing);
         Assert.Equal(lacks is not null, last.Says("lacks, as entered"));

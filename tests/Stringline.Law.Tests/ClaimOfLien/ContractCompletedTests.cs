@@ -4,7 +4,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.ClaimOfLien;
 
 /// <summary>
-/// Civ. Code § 8412: "after the contractor completes the direct contract"; only § 8414 speaks of ceasing. Price 50,000.00; 20,000.00 furnished through
+/// Civ. Code § 8412: "after the contractor completes the direct contract"; only § 8414 speaks of ceasing. Price 50,000.00; 20,000.00
+/// furnished through
 /// 10 October 2025, when the claimant left.
 /// </summary>
 public sealed class ContractCompletedTests
@@ -45,7 +46,8 @@ public sealed class ContractCompletedTests
         Assert.Equal(Standing.InDoubt, First(Left((decimal)furnished).Changed("2025-09-01", 1m)).Standing);
     }
 
-    private static JobBuilder Unsure() => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2012-06-01..").Price(50000m)
+    private static JobBuilder Unsure() =>
+        new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2012-06-01..").Price(50000m)
         .Furnished("2025-08-05", 20000m, until: "2025-10-10").Ended("2025-10-10..2025-10-12");
 
     // What nobody agreed to in writing is no part of the price.
@@ -61,7 +63,8 @@ public sealed class ContractCompletedTests
     [Proves("Civ. Code § 8412")]
     public void A_direct_contractor_that_may_still_work_on_has_not_left_its_contract()
     {
-        var first = First(new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Price(50000m).Furnished("2025-08-05", 20000m, until: "2025-10-10"));
+        var first = First(new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Price(50000m)
+            .Furnished("2025-08-05", 20000m, until: "2025-10-10"));
         Assert.Equal(["2025-10-11 if nothing more is furnished"], first.Lines());
         Assert.False(first.Asks("(contract-ended)"));
         Assert.False(first.Says("record again"));
@@ -76,7 +79,8 @@ public sealed class ContractCompletedTests
     public void Completed_with_the_whole_the_contract_leaves_both_first_days(string completed, string early, string late)
     {
         var first = First(Unsure().Completed(completed), "2026-03-01");
-        Assert.Equal([$"{early} if the direct contract is as complete as it will be", $"{late} if the direct contract was completed only with the whole work"], first.Lines());
+        Assert.Equal([$"{early} if the direct contract is as complete as it will be",
+            $"{late} if the direct contract was completed only with the whole work"], first.Lines());
         Assert.True(first.Asks("(contract-ended)"));
         Assert.True(first.Says("record again"));
         Assert.Equal(first.Readings[1], first.Band!.Latest);
@@ -93,7 +97,8 @@ public sealed class ContractCompletedTests
     [InlineData(ContractEnd.Rescinded, Standing.InDoubt, "2025-10-11")]
     [InlineData(ContractEnd.Terminated, Standing.InDoubt, "2025-10-11")]
     [Proves("Civ. Code § 8412")]
-    public void A_contract_that_was_performed_is_completed_and_one_that_ended_otherwise_may_be(ContractEnd how, Standing expected, string day)
+    public void A_contract_that_was_performed_is_completed_and_one_that_ended_otherwise_may_be(ContractEnd how, Standing expected,
+        string day)
     {
         Assert.Equal([day], First(Ended(how)).DaysOf());
         Assert.Equal(expected, First(Ended(how)).Standing);
@@ -110,7 +115,8 @@ public sealed class ContractCompletedTests
     [Proves("Civ. Code § 8414(a)")]
     public void With_its_contract_ended_the_claimant_has_ceased(ClaimantRole role, ContractEnd how, Standing expected)
     {
-        var first = First(new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Notice("2025-08-14").Furnished("2025-08-05", 20000m, until: "2025-10-10")
+        var first = First(new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Notice("2025-08-14")
+            .Furnished("2025-08-05", 20000m, until: "2025-10-10")
             .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-14"), How = how }));
         Assert.Equal(["2025-10-15"], first.DaysOf());
         Assert.Equal(expected, first.Standing);
@@ -125,7 +131,8 @@ public sealed class ContractCompletedTests
         var finished = Left().Completed("2026-02-10");
         Assert.Equal(["2025-10-11", "2026-02-11"], First(finished, "2026-03-01").DaysOf());
         Assert.Equal(Standing.Open, First(finished, "2026-03-01").Standing);
-        Assert.Equal(Standing.InDoubt, Left().Completed("2026-02-10").ClaimRecorded("2026-02-10").On("2026-03-01").Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(Standing.InDoubt, Left().Completed("2026-02-10").ClaimRecorded("2026-02-10").On("2026-03-01")
+            .Get("claim-of-lien.last-day").Standing);
         Assert.Equal(Standing.Kept, finished.ClaimRecorded("2026-02-11").On("2026-03-01").Get("claim-of-lien.last-day").Standing);
     }
 
@@ -137,7 +144,8 @@ public sealed class ContractCompletedTests
     [Proves("Civ. Code § 8414(a)")]
     public void A_contested_completion_leaves_both_first_days_too(string recorded, Standing expected)
     {
-        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-05-11", 10m).Furnished("2026-06-10", 10m).Ended("2026-06-10")
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-05-11", 10m)
+            .Furnished("2026-06-10", 10m).Ended("2026-06-10")
             .Completed("2026-05-11", contested: true);
         Assert.Equal(["2026-05-12", "2026-06-11"], First(job, "2026-06-20").DaysOf());
         var last = job.ClaimRecorded(recorded).On("2026-06-20").Get("claim-of-lien.last-day");
@@ -146,7 +154,8 @@ public sealed class ContractCompletedTests
             Assert.Equal(expected, last.Standing);
     }
 
-    // Complete on 10 February by the file, on the 13th by the owner's notice: recorded between them, it may have come before the contract was complete.
+    // Complete on 10 February by the file, on the 13th by the owner's notice: recorded between them, it may have come before the contract
+    // was complete.
     [Theory]
     [InlineData("2026-02-11", Standing.InDoubt)]
     [InlineData("2026-02-13", Standing.InDoubt)]

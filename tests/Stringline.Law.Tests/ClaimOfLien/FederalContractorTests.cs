@@ -4,8 +4,9 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.ClaimOfLien;
 
 /// <summary>
-/// Who is within the federal bond, to which contractor the notice goes, and in which court and against whom the action is brought. Last furnished
-/// on Wednesday 15 April 2026: notice by Tuesday 14 July; action from 15 July 2026 to 15 April 2027. The text of 40 U.S.C. § 3133 is from memory.
+/// Who is within the federal bond, to which contractor the notice goes, and in which court and against whom the action is brought. Last
+/// furnished on Wednesday 15 April 2026: notice by Tuesday 14 July; action from 15 July 2026 to 15 April 2027. The text of 40 U.S.C. § 3133
+/// is from memory.
 /// </summary>
 public sealed class FederalContractorTests
 {
@@ -33,7 +34,8 @@ public sealed class FederalContractorTests
     [Fact]
     [Proves("40 U.S.C. § 3131(b)")]
     public void The_prime_contractor_itself_is_asked_nothing_of_the_kind() =>
-        Assert.Null(Job("agency").Party("agency", PartyCapacity.PublicEntity).Role(ClaimantRole.DirectContractor, "agency").On("2026-12-01").Find("authorized-work"));
+        Assert.Null(Job("agency").Party("agency", PartyCapacity.PublicEntity).Role(ClaimantRole.DirectContractor, "agency").On("2026-12-01")
+            .Find("authorized-work"));
 
     [Theory]
     [InlineData(null, new[] { "direct" }, Standing.InDoubt, "(parties.worksUnder)")]
@@ -41,9 +43,11 @@ public sealed class FederalContractorTests
     [InlineData("direct", new[] { "direct" }, Standing.Kept, null)]
     [InlineData("direct", new[] { "other" }, Standing.Lost, null)]
     [Proves("40 U.S.C. § 3133(b)(2)")]
-    public void Of_several_prime_contractors_the_notice_goes_to_the_one_or_to_each(string? under, string[] to, Standing expected, string? asked)
+    public void Of_several_prime_contractors_the_notice_goes_to_the_one_or_to_each(string? under, string[] to, Standing expected,
+        string? asked)
     {
-        var notice = Notice(Job().Party("other", PartyCapacity.DirectContractor).PartyWith("sub", p => p with { WorksUnder = under }).BondNoticeGiven("2026-05-04", to));
+        var notice = Notice(Job().Party("other", PartyCapacity.DirectContractor).PartyWith("sub", p => p with { WorksUnder = under })
+            .BondNoticeGiven("2026-05-04", to));
         Assert.Equal(expected, notice.Standing);
         if (asked is not null)
             Assert.True(notice.Asks(asked));
@@ -57,7 +61,8 @@ public sealed class FederalContractorTests
     [InlineData(Manner.CertifiedMail, "2026-07-14", Standing.Kept)]
     [Proves("40 U.S.C. § 3133(b)(2)")]
     public void A_manner_that_may_prove_nothing_leaves_a_doubt_only_in_time(Manner manner, string on, Standing expected) =>
-        Assert.Equal(expected, Notice(Job().BondNoticeGiven(on, "direct").Which(e => e is BondNoticeGiven b ? b with { Manner = manner } : e)).Standing);
+        Assert.Equal(expected,
+            Notice(Job().BondNoticeGiven(on, "direct").Which(e => e is BondNoticeGiven b ? b with { Manner = manner } : e)).Standing);
 
     [Fact]
     [Proves("40 U.S.C. § 3133(b)(2)")]
@@ -76,9 +81,11 @@ public sealed class FederalContractorTests
     [InlineData("2026-07-14", "surety", false, Standing.InDoubt)]
     [Proves("40 U.S.C. § 3133(b)(1)")]
     [Proves("40 U.S.C. § 3133(b)(3)")]
-    public void The_action_is_brought_after_ninety_days_against_the_surety_in_the_federal_court(string on, string? against, bool smallClaims, Standing expected) =>
+    public void The_action_is_brought_after_ninety_days_against_the_surety_in_the_federal_court(string on, string? against,
+        bool smallClaims, Standing expected) =>
         Assert.Equal(expected, Action(Job("direct").Add(i => new ActionFiled
         {
-            Index = i, On = JobBuilder.When(on), Enforces = [Stringline.Law.Facts.ActionOn.PaymentBond], Against = against is null ? [] : [against], SmallClaims = smallClaims,
+            Index = i, On = JobBuilder.When(on), Enforces = [Stringline.Law.Facts.ActionOn.PaymentBond], Against = against is null
+                ? [] : [against], SmallClaims = smallClaims,
         })).Standing);
 }

@@ -56,7 +56,8 @@ public sealed class FirstDayTests
     [Proves("Civ. Code § 8414(a)")]
     public void A_repair_after_a_certain_completion_leaves_both_first_days(string recorded, Standing expected)
     {
-        var job = Supplier().Furnished("2026-05-08", 10m).Ended("2026-05-08").Completed("2026-05-11").Furnished("2026-06-10", 4.12m).ClaimRecorded(recorded);
+        var job = Supplier().Furnished("2026-05-08", 10m).Ended("2026-05-08").Completed("2026-05-11").Furnished("2026-06-10", 4.12m)
+            .ClaimRecorded(recorded);
         Assert.Equal(
             ["2026-05-09 if the work after completion only cured a defect", "2026-06-11 if the work after completion was still owed"],
             First(job, "2026-06-20").Lines());
@@ -101,11 +102,14 @@ public sealed class FirstDayTests
     // after it may only cure a defect (Hundley v. Marinkovich) or still be owed (Precision Framing).
     [Theory]
     [InlineData("2026-05-11", "2026-05-11", "2026-05-12 the day after work ceased", null)]
-    [InlineData("2026-05-11", "2026-05-13", "2026-05-12 if the work after completion only cured a defect", "2026-05-14 if the work after completion was still owed")]
-    [InlineData("2026-05-12", "2026-05-12", "2026-04-07 if the work after completion only cured a defect", "2026-05-13 if the work after completion was still owed")]
+    [InlineData("2026-05-11", "2026-05-13", "2026-05-12 if the work after completion only cured a defect",
+        "2026-05-14 if the work after completion was still owed")]
+    [InlineData("2026-05-12", "2026-05-12", "2026-04-07 if the work after completion only cured a defect",
+        "2026-05-13 if the work after completion was still owed")]
     [Proves("Civ. Code § 8414(a)")]
     public void Work_counts_as_done_before_completion_if_it_was_begun_by_that_day(string from, string until, string early, string? late) =>
-        Assert.Equal(late is null ? [early] : [early, late], First(Supplier().Furnished(from, 10m, until: until).Completed("2026-05-11"), "2026-06-01").Lines());
+        Assert.Equal(late is null
+            ? [early] : [early, late], First(Supplier().Furnished(from, 10m, until: until).Completed("2026-05-11"), "2026-06-01").Lines());
 
     // Begun on some day from 10 to 14 May, complete on the 11th: if it was the 10th, the claimant had ceased by then.
     [Fact]
@@ -120,7 +124,8 @@ public sealed class FirstDayTests
     public void A_span_begun_early_that_ends_last_is_the_last_work() =>
         Assert.Equal(
             ["2026-05-02 the day after work ceased"],
-            First(new JobBuilder().Furnished("2026-03-02", 10m, until: "2026-05-01").Furnished("2026-04-06", 10m).Completed("2026-05-11"), "2026-06-01").Lines());
+            First(new JobBuilder().Furnished("2026-03-02", 10m, until: "2026-05-01").Furnished("2026-04-06", 10m).Completed("2026-05-11"),
+                "2026-06-01").Lines());
 
     // Last furnished on 6 April, or on some day from 6 to 10 April; no end is entered.
     [Theory]
@@ -159,7 +164,9 @@ public sealed class FirstDayTests
     {
         Assert.Equal(named, First(Supplier().Ended(ended)).Says("after the end that the file gives"));
         // Furnished on some day from 2 to 6 April, it may have been after that end all the same.
-        Assert.Equal(named, First(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-02..2026-04-06", 10m).Ended(ended)).Says("after the end that the file gives"));
+        Assert.Equal(named,
+            First(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-02..2026-04-06", 10m).Ended(ended))
+                .Says("after the end that the file gives"));
     }
 
     // The completion of 11 May shows when the claimant had ceased if the later work only cured a defect; both ends of a doubt are said.
@@ -169,11 +176,14 @@ public sealed class FirstDayTests
     [InlineData("2026-05-12", "2026-05-11", "had ceased 2026-04-06 (Mon)")]
     [InlineData("2026-05-10..2026-05-14", "2026-05-11", "had ceased between 2026-05-10 (Sun) and 2026-05-11 (Mon)")]
     [Proves("Civ. Code § 8414(a)")]
-    public void The_reasons_say_when_the_claimant_had_ceased_if_later_work_only_cured_a_defect(string furnished, string completed, string says) =>
-        Assert.Contains(says, string.Join(' ', First(Supplier().Furnished(furnished, 10m).Completed(completed), "2026-06-01").Why.Select(w => w.Text)), StringComparison.Ordinal);
+    public void The_reasons_say_when_the_claimant_had_ceased_if_later_work_only_cured_a_defect(string furnished, string completed,
+        string says) =>
+        Assert.Contains(says,
+            string.Join(' ', First(Supplier().Furnished(furnished, 10m).Completed(completed), "2026-06-01").Why.Select(w => w.Text)),
+                StringComparison.Ordinal);
 
-    // Somebody says that the whole was complete on 4 May; it was on 11 May. If work of 12 May, or of 8 and 12 May, cured defects, the claimant had
-    // ceased before: the reading that puts it earliest counts, and of two that agree the first.
+    // Somebody says that the whole was complete on 4 May; it was on 11 May. If work of 12 May, or of 8 and 12 May, cured defects, the
+    // claimant had ceased before: the reading that puts it earliest counts, and of two that agree the first.
     [Theory]
     [InlineData(null, "2026-04-07", "«completion by occupation»")]
     [InlineData("2026-05-08", "2026-04-07", "«completion by occupation»")]
@@ -181,11 +191,13 @@ public sealed class FirstDayTests
     [Proves("Civ. Code § 8414(a)")]
     public void Of_several_completions_the_one_that_lets_the_claimant_cease_earliest_counts(string? between, string early, string reading)
     {
-        var job = Supplier().Completed("2026-05-04", CompletionTheory.Occupation, contested: true).Completed("2026-05-11").Furnished("2026-05-12", 10m);
+        var job = Supplier().Completed("2026-05-04", CompletionTheory.Occupation, contested: true).Completed("2026-05-11")
+            .Furnished("2026-05-12", 10m);
         if (between is not null)
             job.Furnished(between, 10m);
         var first = First(job);
-        Assert.Equal([$"{early} if the work after completion only cured a defect", "2026-05-13 if the work after completion was still owed"], first.Lines());
+        Assert.Equal([$"{early} if the work after completion only cured a defect",
+            "2026-05-13 if the work after completion was still owed"], first.Lines());
         Assert.True(first.Says(reading));
     }
 
@@ -201,7 +213,8 @@ public sealed class FirstDayTests
     [Fact]
     [Proves("Civ. Code § 8414(a)")]
     public void A_completion_that_may_lie_ahead_makes_no_earlier_first_day() =>
-        Assert.Equal(["2026-05-11 if nothing more is furnished"], First(Supplier().Furnished("2026-05-10", 10m).Completed("2026-05-04..2026-06-10"), "2026-06-01").Lines());
+        Assert.Equal(["2026-05-11 if nothing more is furnished"],
+            First(Supplier().Furnished("2026-05-10", 10m).Completed("2026-05-04..2026-06-10"), "2026-06-01").Lines());
 
     [Theory]
     [InlineData("2026-04-12", Standing.NotYet)]

@@ -13,9 +13,11 @@ public sealed class LastDayTests
 {
     private static Finding Last(JobBuilder job, string asOf = "2026-05-20") => job.On(asOf).Get("claim-of-lien.last-day");
 
-    private static JobBuilder Supplier() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06");
+    private static JobBuilder Supplier() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06");
 
-    private static JobBuilder Contractor(string ended = "2026-05-04") => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2020-01-01..")
+    private static JobBuilder Contractor(string ended = "2026-05-04") =>
+        new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2020-01-01..")
         .Furnished("2026-03-02", 10m).Ended(ended);
 
     [Fact]
@@ -63,7 +65,8 @@ public sealed class LastDayTests
         // Vaughn Materials v. Security Pacific (1985) 170 Cal.App.3d 908: hired by the owner is not enough.
         var last = Last(Supplier().Role(role, hiredBy).Completed("2026-05-04").OwnerRecorded("2026-05-13").OwnerToldUs("2026-05-13"));
         Assert.Equal([lastDay], last.DaysOf());
-        Assert.Equal([$"{lastDay} actual completion"], last.Lines().Where(line => line.Contains(" actual completion", StringComparison.Ordinal)));
+        Assert.Equal([$"{lastDay} actual completion"], last.Lines()
+            .Where(line => line.Contains(" actual completion", StringComparison.Ordinal)));
     }
 
     // Hughes Manufacturing & Lumber v. Hathaway (1916) 174 Cal. 44: completed 7 August 1913, notice recorded 16 August; the
@@ -86,14 +89,17 @@ public sealed class LastDayTests
     {
         // Sixty days from 19 May are 18 July; ninety from 4 May 2 August. A notice recorded on day 15 cannot pass the ninetieth day;
         // one of cessation can, and then does nothing: 10 July and 30 days are 9 August.
-        var last = Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-10", OwnerNotice.Cessation).OwnerToldUs("2026-07-10", OwnerNotice.Cessation), "2026-07-20");
+        var last = Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-10", OwnerNotice.Cessation)
+            .OwnerToldUs("2026-07-10", OwnerNotice.Cessation), "2026-07-20");
         Assert.Equal(["2026-08-02 actual completion"], last.Lines());
         Assert.False(last.Says("30 days after the notice of cessation"));
         // Recorded on Friday 3 July the thirty days end on the ninetieth day: nothing is shorter.
-        var same = Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-03", OwnerNotice.Cessation), "2026-07-20");
+        var same = Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-03", OwnerNotice.Cessation),
+            "2026-07-20");
         Assert.Equal(["2026-08-02 actual completion"], same.Lines());
         Assert.False(same.Says("30 days after the notice of cessation"));
-        Assert.True(Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-02", OwnerNotice.Cessation), "2026-07-20").Says("30 days after the notice of cessation"));
+        Assert.True(Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-07-02", OwnerNotice.Cessation),
+            "2026-07-20").Says("30 days after the notice of cessation"));
     }
 
     // The fifteenth day is Tuesday 19 May.
@@ -111,13 +117,15 @@ public sealed class LastDayTests
     }
 
     // Fontana Paving v. Hedley Brothers (1995) 38 Cal.App.4th 146: complete 23 January 1991, lien recorded 4 June, notice of
-    // completion 25 June. A notice can only shorten; the lien was too late. While nothing is settled the owner's own word, a day in June, leaves
-    // it in doubt; it is planned on 23 April all the same.
+    // completion 25 June. A notice can only shorten; the lien was too late. While nothing is settled the owner's own word, a day in June,
+    // leaves it in doubt; it is planned on 23 April all the same.
     [Fact]
     [Proves("Civ. Code § 8182(d)")]
     public void A_late_notice_with_a_later_day_does_not_save_a_late_claim()
     {
-        static Finding Last(bool held) => LastDayTests.Last(new JobBuilder().Notice("1990-12-01").Furnished("1990-12-01", 72709.33m).Ended("1990-12-31").Completed("1991-01-23")
+        static Finding Last(bool held) =>
+            LastDayTests.Last(new JobBuilder().Notice("1990-12-01").Furnished("1990-12-01", 72709.33m).Ended("1990-12-31")
+                .Completed("1991-01-23")
             .OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: held).ClaimRecorded("1991-06-04"), "1991-07-01");
         Assert.Equal(["1991-04-23"], Last(held: true).DaysOf());
         Assert.Equal(Standing.Lost, Last(held: true).Standing);
@@ -143,12 +151,14 @@ public sealed class LastDayTests
     [Fact]
     [Proves("Civ. Code § 8190(c)")]
     public void A_copy_that_came_too_late_leaves_the_ninety_days() =>
-        Assert.Equal(["2026-08-02"], Last(Supplier().Completed("2026-05-04").OwnerRecorded("2026-05-13").OwnerToldUs("2026-06-15")).DaysOf()[^1..]);
+        Assert.Equal(["2026-08-02"], Last(Supplier().Completed("2026-05-04").OwnerRecorded("2026-05-13").OwnerToldUs("2026-06-15"))
+            .DaysOf()[^1..]);
 
     [Fact]
     [Proves("Civ. Code § 8190(d)(1)")]
     public void An_owner_who_lives_there_shortens_the_time_unseen() =>
-        Assert.Equal(["2026-06-12"], Last(Supplier().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }).Completed("2026-05-04").OwnerRecorded("2026-05-13", states: "2026-05-04")).DaysOf());
+        Assert.Equal(["2026-06-12"], Last(Supplier().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }).Completed("2026-05-04")
+            .OwnerRecorded("2026-05-13", states: "2026-05-04")).DaysOf());
 
     // Completed between 4 and 29 May, notice recorded on Wednesday 20 May. It takes effect for 5 to 20 May only: for those days the
     // last day is 19 June; for 4 May 2 August, for 21 May 19 August, for 29 May 27 August. Not monotonic in the day.
@@ -157,7 +167,8 @@ public sealed class LastDayTests
     [Proves("Civ. Code § 8414(b)")]
     public void A_completion_in_doubt_shows_the_shorter_time_in_the_middle_of_the_span()
     {
-        var last = Last(Supplier().Completed("2026-05-04..2026-05-29").OwnerRecorded("2026-05-20", states: "2026-05-20").OwnerToldUs("2026-05-20"), "2026-06-01");
+        var last = Last(Supplier().Completed("2026-05-04..2026-05-29").OwnerRecorded("2026-05-20", states: "2026-05-20")
+            .OwnerToldUs("2026-05-20"), "2026-06-01");
         Assert.Equal(["2026-06-19", "2026-08-02", "2026-08-19", "2026-08-27"], last.DaysOf());
         Assert.Contains("2026-08-02 actual completion on 2026-05-04", last.Lines());
         Assert.Contains("2026-06-19 actual completion on 2026-05-05", last.Lines());
@@ -181,7 +192,8 @@ public sealed class LastDayTests
     {
         JobBuilder With(DayFact c, DayFact r) => Supplier()
             .Add(i => new Completed { Index = i, On = c, By = CompletionTheory.Actual })
-            .Add(i => new OwnerRecorded { Index = i, On = r, Notice = OwnerNotice.Completion, States = JobBuilder.Day("2026-05-01").PlusDays(-300) })
+            .Add(i => new OwnerRecorded { Index = i, On = r, Notice = OwnerNotice.Completion, States = JobBuilder.Day("2026-05-01")
+                .PlusDays(-300) })
             .Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour });
         static IEnumerable<LocalDate> Each(DayFact fact)
         {
@@ -190,8 +202,10 @@ public sealed class LastDayTests
         }
 
         // The day the notice states is far off, so that only the file's own completion gives readings of interest.
-        Reading[] Ours(JobBuilder job) => [.. Last(job, "2026-12-01").Readings.Where(r => r.Name.StartsWith("actual", StringComparison.Ordinal))];
-        var exact = (from c in Each(JobBuilder.When(completed)) from r in Each(JobBuilder.When(recorded)) select Ours(With(DayFact.On(c), DayFact.On(r)))).SelectMany(r => r).ToList();
+        Reading[] Ours(JobBuilder job) =>
+            [.. Last(job, "2026-12-01").Readings.Where(r => r.Name.StartsWith("actual", StringComparison.Ordinal))];
+        var exact = (from c in Each(JobBuilder.When(completed)) from r in Each(JobBuilder.When(recorded))
+            select Ours(With(DayFact.On(c), DayFact.On(r)))).SelectMany(r => r).ToList();
         var band = Ours(With(JobBuilder.When(completed), JobBuilder.When(recorded)));
         Assert.Equal(exact.Min(r => r.Day), band.Min(r => r.Day));
         Assert.Equal(exact.Max(r => r.Day), band.Max(r => r.Day));
@@ -211,11 +225,15 @@ public sealed class LastDayTests
     public void A_notice_of_cessation_completes_and_shortens_at_once()
     {
         // Recorded Monday 6 April: 30 days end on 6 May, 60 on 5 June, 90 on 5 July.
-        var told = Supplier().LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation);
+        var told = Supplier().LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation)
+            .OwnerToldUs("2026-04-06", OwnerNotice.Cessation);
         Assert.Equal(["2026-05-06"], Last(told, "2026-04-20").DaysOf());
         // A direct contractor's own work of 6 April would speak against the stop; a delivery does not.
-        Assert.Equal(["2026-06-05"], Last(Contractor("2026-03-02").LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-04-06", OwnerNotice.Cessation), "2026-04-20").DaysOf());
-        var untold = Supplier().LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation).OwnerToldUs("2026-05-20", OwnerNotice.Cessation);
+        Assert.Equal(["2026-06-05"],
+            Last(Contractor("2026-03-02").LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation)
+                .OwnerToldUs("2026-04-06", OwnerNotice.Cessation), "2026-04-20").DaysOf());
+        var untold = Supplier().LaborCeased("2026-03-02", unfinished: true).OwnerRecorded("2026-04-06", OwnerNotice.Cessation)
+            .OwnerToldUs("2026-05-20", OwnerNotice.Cessation);
         Assert.Equal(["2026-07-05"], Last(untold, "2026-05-25").DaysOf());
     }
 
@@ -251,7 +269,8 @@ public sealed class LastDayTests
     [Proves("Civ. Code § 8414(b)")]
     public void A_direct_contractors_time_rests_on_its_own_section()
     {
-        var (contractor, supplier) = (Last(Contractor().Completed("2026-05-04")).Sections, Last(Supplier().Completed("2026-05-04")).Sections);
+        var (contractor, supplier) =
+            (Last(Contractor().Completed("2026-05-04")).Sections, Last(Supplier().Completed("2026-05-04")).Sections);
         Assert.Contains("Civ. Code § 8412", contractor);
         Assert.DoesNotContain("Civ. Code § 8414(b)", contractor);
         Assert.Contains("Civ. Code § 8414(b)", supplier);
@@ -266,7 +285,8 @@ public sealed class LastDayTests
     [InlineData("2026-05-20", false, false, true)]
     [Proves("Civ. Code § 8182(a)")]
     [Proves("Civ. Code § 8182(d)")]
-    public void The_reasons_say_whether_a_notice_of_completion_took_effect_or_came_too_early_or_too_late(string recorded, bool effect, bool early, bool late)
+    public void The_reasons_say_whether_a_notice_of_completion_took_effect_or_came_too_early_or_too_late(string recorded, bool effect,
+        bool early, bool late)
     {
         var last = Last(Supplier().Completed("2026-05-04").OwnerRecorded(recorded, states: "2026-05-04").OwnerToldUs(recorded));
         var not = last.Why.Tree().Where(r => !r.Applied && r.Section == "Civ. Code § 8182(d)").Select(r => r.Text).ToArray();
@@ -280,7 +300,9 @@ public sealed class LastDayTests
     [Fact]
     [Proves("Civ. Code § 8188(a)")]
     public void The_reasons_say_what_became_of_a_notice_of_cessation_after_completion() =>
-        Assert.Contains("Civ. Code § 8188(a)", Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-06-10", OwnerNotice.Cessation), "2026-06-20").Sections);
+        Assert.Contains("Civ. Code § 8188(a)",
+            Last(Supplier().Completed("2026-05-04").LaborCeased("2026-05-04").OwnerRecorded("2026-06-10", OwnerNotice.Cessation),
+                "2026-06-20").Sections);
 
     [Fact]
     [Proves("Civ. Code § 8180(a)")]
@@ -290,8 +312,10 @@ public sealed class LastDayTests
     [Fact]
     public void Days_after_notice_are_sixty_and_thirty()
     {
-        Assert.Equal(Number.RecordAfterNoticeDirect, TimeToClaim.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));
-        Assert.Equal(Number.RecordAfterNotice, TimeToClaim.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.Supplier, HiredBy = "owner" }));
+        Assert.Equal(Number.RecordAfterNoticeDirect,
+            TimeToClaim.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.DirectContractor }));
+        Assert.Equal(Number.RecordAfterNotice,
+            TimeToClaim.AfterNotice(new Claimant { Name = "x", Role = ClaimantRole.Supplier, HiredBy = "owner" }));
     }
 
     // Day 15 after Saturday 18 October 2025 is Sunday 2 November.
@@ -300,7 +324,8 @@ public sealed class LastDayTests
     [InlineData("2025-11-03", "That it came too late is the argument on the other side", "2025-12-03")]
     [InlineData("2025-11-04", "more than 15 days after completion", "2026-01-16")]
     [Proves("Civ. Code § 8182(a)")]
-    public void A_notice_of_completion_recorded_on_the_day_to_which_the_fifteenth_rolls_is_planned_on_and_arguable(string recorded, string words, string planned)
+    public void A_notice_of_completion_recorded_on_the_day_to_which_the_fifteenth_rolls_is_planned_on_and_arguable(string recorded,
+        string words, string planned)
     {
         var last = new JobBuilder().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14").Completed("2025-10-18")
             .OwnerRecorded(recorded, states: "2025-10-18").OwnerToldUs(recorded).On("2025-11-05").Get("claim-of-lien.last-day");
@@ -308,7 +333,8 @@ public sealed class LastDayTests
         Assert.Equal(planned, LawText.IsoDay(last.Readings[0].Day));
     }
 
-    // The whole work awaits its acceptance; the owner recorded that one contract is complete on 12 June 2026, whose thirty days end on Sunday 12 July.
+    // The whole work awaits its acceptance; the owner recorded that one contract is complete on 12 June 2026, whose thirty days end on
+    // Sunday 12 July.
     [Theory]
     [InlineData(null, new[] { "2026-07-12" })]
     [InlineData("2026-06-01", new[] { "2026-07-12" })]
@@ -317,7 +343,9 @@ public sealed class LastDayTests
     [Proves("Civ. Code § 8414(b)(2)")]
     public void A_notice_for_one_contract_is_planned_on_while_the_whole_work_awaits_acceptance(string? states, string[] expected)
     {
-        var job = new JobBuilder().Role(ClaimantRole.Laborer).Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2026-06-04", 10m).OwnerRecorded("2026-06-12", contractOf: "direct", states: states);
+        var job = new JobBuilder().Role(ClaimantRole.Laborer)
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2026-06-04", 10m)
+            .OwnerRecorded("2026-06-12", contractOf: "direct", states: states);
         var last = job.On("2026-07-20").Get("claim-of-lien.last-day");
         Assert.Equal(expected, last.DaysOf());
         Assert.Equal(expected.Length == 0 ? Standing.Open : Standing.InDoubt, last.Standing);

@@ -5,7 +5,8 @@ namespace Stringline.Law.Tests.ClaimOfLien;
 
 public sealed class LienRightTests
 {
-    private static JobBuilder Supplier() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04");
+    private static JobBuilder Supplier() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04");
 
     private static Finding Right(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("lien-right");
 
@@ -53,8 +54,11 @@ public sealed class LienRightTests
         Assert.Equal(Standing.InDoubt, Right(Supplier().Role(ClaimantRole.Subcontractor)).Standing);
         Assert.Equal(Standing.Lost, Right(Supplier().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..")).Standing);
         Assert.Equal(Standing.Lost, Right(Supplier(), "2026-12-01").Standing);
-        Assert.Equal(Standing.Lost, Right(new JobBuilder().Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04")).Standing);
-        Assert.Equal(Standing.Narrowed, Right(new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06").Completed("2026-05-04")).Standing);
+        Assert.Equal(Standing.Lost,
+            Right(new JobBuilder().Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04")).Standing);
+        Assert.Equal(Standing.Narrowed,
+            Right(new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06")
+                .Completed("2026-05-04")).Standing);
     }
 
     [Fact]
@@ -85,7 +89,8 @@ public sealed class LienRightTests
         Assert.Equal(expected, assessment.Get("lien-right").Standing);
     }
 
-    // Complete on 27 April, as somebody contends, or on 4 May: the time to record ends on Sunday 26 July or 2 August. The claim of 10 April expired on 9 July.
+    // Complete on 27 April, as somebody contends, or on 4 May: the time to record ends on Sunday 26 July or 2 August. The claim of 10 April
+    // expired on 9 July.
     [Theory]
     [InlineData("2026-07-26", Standing.Open)]
     [InlineData("2026-07-27", Standing.InDoubt)]
@@ -93,7 +98,8 @@ public sealed class LienRightTests
     [InlineData("2026-08-04", Standing.Lost)]
     [Proves("Civ. Code § 8460(a)")]
     public void After_an_expired_claim_the_right_is_open_only_through_the_earliest_last_day(string asOf, Standing expected) =>
-        Assert.Equal(expected, Right(Supplier().Completed("2026-04-27", CompletionTheory.Occupation, contested: true).ClaimRecorded("2026-04-10"), asOf).Standing);
+        Assert.Equal(expected, Right(Supplier().Completed("2026-04-27", CompletionTheory.Occupation, contested: true)
+            .ClaimRecorded("2026-04-10"), asOf).Standing);
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
@@ -108,8 +114,10 @@ public sealed class LienRightTests
     [Proves("Bus. & Prof. Code § 7031(c)")]
     public void A_new_claim_does_not_cure_what_else_was_lost()
     {
-        Assert.Equal(Standing.Lost, Right(Supplier().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..").ClaimRecorded("2026-04-10"), "2026-07-31").Standing);
-        Assert.Equal(Standing.InDoubt, Right(Supplier().Role(ClaimantRole.Subcontractor).ClaimRecorded("2026-04-10"), "2026-07-31").Standing);
+        Assert.Equal(Standing.Lost, Right(Supplier().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..").ClaimRecorded("2026-04-10"),
+            "2026-07-31").Standing);
+        Assert.Equal(Standing.InDoubt,
+            Right(Supplier().Role(ClaimantRole.Subcontractor).ClaimRecorded("2026-04-10"), "2026-07-31").Standing);
     }
 
     [Fact]
@@ -126,7 +134,8 @@ public sealed class LienRightTests
     [InlineData(null, Standing.InDoubt, true)]
     [InlineData(true, Standing.Done, false)]
     [Proves("Civ. Code § 8490")]
-    public void After_a_release_the_right_stands_on_whether_the_release_says_that_the_debt_is_satisfied(bool? satisfied, Standing expected, bool asks)
+    public void After_a_release_the_right_stands_on_whether_the_release_says_that_the_debt_is_satisfied(bool? satisfied, Standing expected,
+        bool asks)
     {
         var right = Right(Supplier().ClaimRecorded("2026-05-10").ReleaseRecorded("2026-05-18", satisfied).ClaimRecorded("2026-05-20"));
         Assert.Equal(expected, right.Standing);
@@ -139,7 +148,8 @@ public sealed class LienRightTests
     public void An_expired_claim_on_work_that_waits_for_acceptance_leaves_the_right_whole()
     {
         var right = Right(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02")
-            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-03-05"), "2026-09-01");
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-03-05"),
+            "2026-09-01");
         Assert.Equal(Standing.Open, right.Standing);
         Assert.Contains("Civ. Code § 8460(a)", right.Sections);
         Assert.True(right.Says("has expired"));
@@ -151,9 +161,11 @@ public sealed class LienRightTests
     {
         Assert.Single(Right(Supplier()).Why);
         var unlicensed = Supplier().Role(ClaimantRole.Subcontractor).On("2026-06-01");
-        Assert.Contains(unlicensed.Get("lien-right").Why, w => w.Text.EndsWith("in doubt.", StringComparison.Ordinal) && w.Section == unlicensed.Get("license").Why[0].Section);
+        Assert.Contains(unlicensed.Get("lien-right").Why, w => w.Text.EndsWith("in doubt.", StringComparison.Ordinal)
+            && w.Section == unlicensed.Get("license").Why[0].Section);
         Assert.True(Right(Supplier().Role(ClaimantRole.Subcontractor).Licensed("2026-03-03..")).Says("lost."));
-        Assert.True(Right(new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06").Completed("2026-05-04")).Says("narrowed."));
+        Assert.True(Right(new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m)
+            .Ended("2026-04-06").Completed("2026-05-04")).Says("narrowed."));
     }
 
     [Fact]
@@ -161,7 +173,8 @@ public sealed class LienRightTests
     [Proves("Civ. Code § 8460(a)")]
     public void A_late_notice_narrows_a_recorded_claim_too_and_a_doubt_outweighs_it()
     {
-        static JobBuilder Late() => new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m).Ended("2026-04-06").Completed("2026-05-04").ClaimRecorded("2026-05-10");
+        static JobBuilder Late() => new JobBuilder().Notice("2026-04-01").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m)
+            .Ended("2026-04-06").Completed("2026-05-04").ClaimRecorded("2026-05-10");
         Assert.Equal(Standing.Narrowed, Right(Late()).Standing);
         Assert.Equal(Standing.Narrowed, Right(Late().ActionFiled("2026-05-20")).Standing);
         Assert.Equal(Standing.InDoubt, Right(Late().Role(ClaimantRole.Subcontractor)).Standing);
@@ -174,7 +187,9 @@ public sealed class LienRightTests
     [InlineData(true, false)]
     [Proves("Civ. Code § 8490")]
     public void An_earlier_release_is_named_where_it_does_not_end_the_right(bool? satisfied, bool named) =>
-        Assert.Equal(named, Right(Supplier().ClaimRecorded("2026-05-10").ReleaseRecorded("2026-05-18", satisfied).ClaimRecorded("2026-05-20")).Says("An earlier claim was released"));
+        Assert.Equal(named,
+            Right(Supplier().ClaimRecorded("2026-05-10").ReleaseRecorded("2026-05-18", satisfied).ClaimRecorded("2026-05-20"))
+                .Says("An earlier claim was released"));
 
     [Fact]
     [Proves("Civ. Code § 8490")]
@@ -186,7 +201,8 @@ public sealed class LienRightTests
     [Proves("Civ. Code § 8410")]
     [Proves("Civ. Code § 8416(a)(1)")]
     public void Where_nothing_was_furnished_that_is_an_obstacle_of_its_own() =>
-        Assert.Equal(["Civ. Code § 8414(a)", "Civ. Code § 8416(a)(1)"], new JobBuilder().Role(ClaimantRole.Laborer).On("2026-06-01").ClaimObstacles.Select(o => o.Section));
+        Assert.Equal(["Civ. Code § 8414(a)", "Civ. Code § 8416(a)(1)"], new JobBuilder().Role(ClaimantRole.Laborer)
+            .On("2026-06-01").ClaimObstacles.Select(o => o.Section));
 
     [Fact]
     [Proves("Civ. Code § 8416(a)(1)")]

@@ -4,8 +4,8 @@ using Stringline.Law.Facts;
 namespace Stringline.Law.Tests.ClaimOfLien;
 
 /// <summary>
-/// The claim contains an affidavit that a copy of it was mailed (Civ. Code § 8416(a)(7), read in the Civil Code as updated 10 July 2026): a copy mailed
-/// before something that the claim states is a copy of another paper.
+/// The claim contains an affidavit that a copy of it was mailed (Civ. Code § 8416(a)(7), read in the Civil Code as updated 10 July 2026): a
+/// copy mailed before something that the claim states is a copy of another paper.
 /// </summary>
 public sealed class NewerThanItsCopyTests
 {

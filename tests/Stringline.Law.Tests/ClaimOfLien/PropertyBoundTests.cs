@@ -29,12 +29,15 @@ public sealed class PropertyBoundTests
     public void Whether_a_tenant_ordered_the_work_decides_whose_interest_is_bound(bool? tenant, string? section, bool asks)
     {
         var property = Property(w => w with { OrderedByTenant = tenant });
-        Assert.Equal(section is null ? [] : tenant == true ? [section, "Civ. Code § 8442(b)"] : [section], property.Sections.Where(s => s.StartsWith("Civ. Code § 8442", StringComparison.Ordinal)));
+        Assert.Equal(section is null
+            ? [] : tenant == true
+            ? [section, "Civ. Code § 8442(b)"]
+            : [section], property.Sections.Where(s => s.StartsWith("Civ. Code § 8442", StringComparison.Ordinal)));
         Assert.Equal(asks, property.Asks("Did a tenant"));
     }
 
-    // Hayward Lumber & Investment v. Ross (1939) 32 Cal.App.2d 455: it must follow knowledge of actual work. Jay Bailey Construction v. Berry
-    // Hotel (1963) 221 Cal.App.2d 135: talk of a project is no knowledge of work. Commenced 1 August 2025.
+    // Hayward Lumber & Investment v. Ross (1939) 32 Cal.App.2d 455: it must follow knowledge of actual work. Jay Bailey Construction v.
+    // Berry Hotel (1963) 221 Cal.App.2d 135: talk of a project is no knowledge of work. Commenced 1 August 2025.
     [Theory]
     [InlineData("2025-05-14", "2025-05-13", "2025-08-01", Standing.Open)]
     [InlineData("2025-08-04", "2025-07-31", "2025-08-01", Standing.Open)]
@@ -50,9 +53,11 @@ public sealed class PropertyBoundTests
     [InlineData("2025-07-31..2025-08-01", "2025-08-01", "2025-07-21", Standing.InDoubt)]
     [InlineData("2025-08-01..2025-08-02", "2025-08-01", "2025-07-31", Standing.Narrowed)]
     [Proves("Civ. Code § 8444")]
-    public void A_notice_of_nonresponsibility_before_the_work_began_does_nothing(string recorded, string posted, string knew, Standing expected)
+    public void A_notice_of_nonresponsibility_before_the_work_began_does_nothing(string recorded, string posted, string knew,
+        Standing expected)
     {
-        var property = Property(w => w with { OrderedByTenant = true, Commenced = JobBuilder.Day("2025-08-01") }, j => j.Nonresponsibility(recorded, posted, knew));
+        var property = Property(w =>
+            w with { OrderedByTenant = true, Commenced = JobBuilder.Day("2025-08-01") }, j => j.Nonresponsibility(recorded, posted, knew));
         Assert.Equal(expected, property.Standing);
         Assert.Equal(expected == Standing.Open, property.RuledOut("Civ. Code § 8444"));
     }
@@ -68,10 +73,12 @@ public sealed class PropertyBoundTests
         Assert.Equal(expected, property.Standing);
         Assert.Equal(asks, property.Questions.Any(q => q.Text.EndsWith("(parties.knewOfWork)", StringComparison.Ordinal)));
         Assert.Equal(knew == true, property.Says("keep the proof"));
-        Assert.Equal(Standing.Open, Property(w => w with { OrderedByTenant = false }, j => j.PartyWith("owner", p => p with { KnewOfWork = knew })).Standing);
+        Assert.Equal(Standing.Open,
+            Property(w => w with { OrderedByTenant = false }, j => j.PartyWith("owner", p => p with { KnewOfWork = knew })).Standing);
     }
 
-    // A notice that came too late frees nothing; that the owner did not know of the work frees the fee all the same, and that it knew is said.
+    // A notice that came too late frees nothing; that the owner did not know of the work frees the fee all the same, and that it knew is
+    // said.
     [Theory]
     [InlineData(false, Standing.Narrowed, "did not know of the work")]
     [InlineData(true, Standing.Open, "keep the proof of that knowledge")]
@@ -104,7 +111,8 @@ public sealed class PropertyBoundTests
     [Proves("Civ. Code § 8442(b)")]
     public void Of_two_owners_the_interest_of_the_one_that_knew_of_the_work_is_bound(bool? other, Standing expected, string? says)
     {
-        var property = Property(w => w with { OrderedByTenant = true }, j => j.PartyWith("owner", p => p with { KnewOfWork = false }).Party("co-owner", PartyCapacity.Owner).PartyWith("co-owner", p => p with { KnewOfWork = other }));
+        var property = Property(w => w with { OrderedByTenant = true }, j => j.PartyWith("owner", p => p with { KnewOfWork = false })
+            .Party("co-owner", PartyCapacity.Owner).PartyWith("co-owner", p => p with { KnewOfWork = other }));
         Assert.Equal(expected, property.Standing);
         Assert.True(says is null || property.Says(says) || property.Asks(says));
         Assert.Equal(other is not false, property.Says("its interest in the fee is not bound"));
@@ -116,19 +124,22 @@ public sealed class PropertyBoundTests
     [Proves("Civ. Code § 8444")]
     public void A_notice_that_lacks_what_the_section_asks_frees_nothing_as_a_fact(string? lacks, Standing expected)
     {
-        var property = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02").Which(e => (NonresponsibilityRecorded)e with { Lacks = lacks }));
+        var property = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02")
+            .Which(e => (NonresponsibilityRecorded)e with { Lacks = lacks }));
         Assert.Equal(expected, property.Standing);
         Assert.Equal(lacks is not null, property.Says("its verification"));
     }
 
-    // Known Monday 2 March: the tenth day is Thursday 12 March. Known Thursday 5 March: Sunday 15 March, which rolls to Monday for the owner.
+    // Known Monday 2 March: the tenth day is Thursday 12 March. Known Thursday 5 March: Sunday 15 March, which rolls to Monday for the
+    // owner.
     [Theory]
     [InlineData("2026-03-12", "2026-03-12", "2026-03-02", false, Standing.Narrowed)]
     [InlineData("2026-03-13", "2026-03-12", "2026-03-02", false, Standing.Open)]
     [InlineData("2026-03-12", "2026-03-13", "2026-03-02", false, Standing.Open)]
     [InlineData("2026-03-16", "2026-03-16", "2026-03-05", false, Standing.Narrowed)]
     [InlineData("2026-03-17", "2026-03-16", "2026-03-05", false, Standing.Open)]
-    [InlineData("2026-03-12..2026-03-14", "2026-03-12", "2026-03-02", false, Standing.Narrowed)] // the owner gets the doubt: the safer side for a claimant
+    // the owner gets the doubt: the safer side for a claimant
+    [InlineData("2026-03-12..2026-03-14", "2026-03-12", "2026-03-02", false, Standing.Narrowed)]
     [InlineData("2026-03-13..2026-03-14", "2026-03-12", "2026-03-02", false, Standing.Open)]
     [InlineData("2026-03-12", null, "2026-03-02", false, Standing.InDoubt)]
     [InlineData("2026-03-04..2026-03-05", "2026-03-05", "2026-03-05", false, Standing.InDoubt)] // perhaps before any knowledge
@@ -137,19 +148,24 @@ public sealed class PropertyBoundTests
     [InlineData("2026-03-05", "2026-03-05", "2026-03-05", false, Standing.Narrowed)]
     [InlineData("2026-03-12", "2026-03-12", null, false, Standing.InDoubt)]
     [InlineData("?", "2026-03-12", "2026-03-02", false, Standing.InDoubt)]
-    [InlineData("2026-03-12", "2026-03-12", "2026-03-02", true, Standing.InDoubt)] // Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314
+    // Howard S. Wright Construction v. Superior Court (2003) 106 Cal.App.4th 314
+    [InlineData("2026-03-12", "2026-03-12", "2026-03-02", true, Standing.InDoubt)]
     [InlineData("2026-03-12", "2026-03-12", "2026-03-02", null, Standing.InDoubt)]
     [Proves("Civ. Code § 8444")]
-    public void A_notice_of_nonresponsibility_frees_the_fee_only_if_both_posted_and_recorded_within_ten_days_of_knowledge(string recorded, string? posted, string? knew, bool? lease, Standing expected) =>
-        Assert.Equal(expected, Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility(recorded, posted, knew, lease)).Standing);
+    public void A_notice_of_nonresponsibility_frees_the_fee_only_if_both_posted_and_recorded_within_ten_days_of_knowledge(string recorded,
+        string? posted, string? knew, bool? lease, Standing expected) =>
+        Assert.Equal(expected,
+            Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility(recorded, posted, knew, lease)).Standing);
 
     [Fact]
     [Proves("Civ. Code § 8444")]
     public void Of_several_notices_the_one_that_does_most_counts()
     {
-        var late = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-10", "2026-03-20", "2026-03-02").Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02"));
+        var late = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-10", "2026-03-20", "2026-03-02")
+            .Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02"));
         Assert.Equal(Standing.Narrowed, late.Standing);
-        static Finding Two(Func<JobBuilder, JobBuilder> first, Func<JobBuilder, JobBuilder> second) => Property(w => w with { OrderedByTenant = true }, j => second(first(j)));
+        static Finding Two(Func<JobBuilder, JobBuilder> first, Func<JobBuilder, JobBuilder> second) =>
+            Property(w => w with { OrderedByTenant = true }, j => second(first(j)));
         static JobBuilder Good(JobBuilder j) => j.Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02");
         static JobBuilder Doubtful(JobBuilder j) => j.Nonresponsibility("2026-03-12", null, "2026-03-02");
         static JobBuilder Useless(JobBuilder j) => j.Nonresponsibility("2026-03-12", "2026-03-20", "2026-03-02");
@@ -170,12 +186,16 @@ public sealed class PropertyBoundTests
     [InlineData(null, false, "within 10 days of knowledge is open", "When did the landlord learn", false)]
     [InlineData("2026-03-20", false, null, null, true)]
     [Proves("Civ. Code § 8444")]
-    public void The_reasons_say_what_a_notice_of_nonresponsibility_does_and_what_to_ask(string? posted, bool? lease, string? says, string? asks, bool ruledOut)
+    public void The_reasons_say_what_a_notice_of_nonresponsibility_does_and_what_to_ask(string? posted, bool? lease, string? says,
+        string? asks, bool ruledOut)
     {
-        var property = Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-12", posted, "2026-03-02", lease));
+        var property =
+            Property(w => w with { OrderedByTenant = true }, j => j.Nonresponsibility("2026-03-12", posted, "2026-03-02", lease));
         Assert.Equal(says is null ? 0 : 1, property.Why.Count(w => w.Section == "Civ. Code § 8444" && w.Applied));
         Assert.True(says is null || property.Says(says));
-        Assert.Equal(asks is null ? 0 : 1, property.Questions.Count(q => q.Text.Contains("landlord", StringComparison.Ordinal) || q.Text.Contains("lease", StringComparison.Ordinal)));
+        Assert.Equal(asks is null
+            ? 0 : 1, property.Questions.Count(q => q.Text.Contains("landlord", StringComparison.Ordinal)
+                || q.Text.Contains("lease", StringComparison.Ordinal)));
         Assert.True(asks is null || property.Asks(asks));
         Assert.Equal(ruledOut, property.RuledOut("Civ. Code § 8444"));
     }
@@ -193,7 +213,8 @@ public sealed class PropertyBoundTests
         Assert.Equal(says, property.Says("completes alone"));
         Assert.Equal(says, property.Says("split under Civ. Code § 8446"));
         Assert.Equal(asks, property.Asks("separate residential structures"));
-        Assert.Equal(asks, Property(w => w with { Use = WorkUse.OwnerOccupiedOneToFour, ResidentialStructures = structures }).Asks("separate residential structures"));
+        Assert.Equal(asks, Property(w => w with { Use = WorkUse.OwnerOccupiedOneToFour, ResidentialStructures = structures })
+            .Asks("separate residential structures"));
         Assert.False(Property(w => w with { ResidentialStructures = null }).Asks("separate residential structures"));
     }
 
@@ -239,7 +260,8 @@ public sealed class PropertyBoundTests
     [Proves("Civ. Code § 8434")]
     public void A_contractor_enforces_its_demand_less_the_claims_of_those_under_it(ClaimantRole role, string hiredBy, int? enforceable)
     {
-        var assessment = new JobBuilder().Role(role, hiredBy).Notice("2026-03-02").Furnished("2026-03-02", 1000m).LowerTier("2026-05-04", 200m).LowerTier("2026-05-11", 100m).On("2026-06-01");
+        var assessment = new JobBuilder().Role(role, hiredBy).Notice("2026-03-02").Furnished("2026-03-02", 1000m)
+            .LowerTier("2026-05-04", 200m).LowerTier("2026-05-11", 100m).On("2026-06-01");
         Assert.Equal((decimal?)enforceable, assessment.Find("claim-of-lien.enforceable")?.Amount);
         Assert.Equal(1000m, assessment.Amount.Demand);
     }

@@ -7,8 +7,10 @@ namespace Stringline.Law.Tests.ClaimOfLien;
 /// <summary>Whether the lien stands before or behind the construction lender's deed of trust. Commenced 28 July 2025.</summary>
 public sealed class RankTests
 {
-    private static JobBuilder Job(string? deed, string? commenced = "2025-07-28") => new JobBuilder().Lender().PartyWith("bank", p => p with { DeedRecorded = deed is null ? null : Day(deed) })
-        .Work(w => w with { Commenced = commenced is null ? null : Day(commenced) }).Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank");
+    private static JobBuilder Job(string? deed, string? commenced = "2025-07-28") =>
+        new JobBuilder().Lender().PartyWith("bank", p => p with { DeedRecorded = deed is null ? null : Day(deed) })
+        .Work(w => w with { Commenced = commenced is null ? null : Day(commenced) }).Furnished("2025-08-05", 6430m)
+        .Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank");
 
     private static Finding Rank(JobBuilder job) => job.On("2025-12-01").Get("lien-right.rank");
 
@@ -60,7 +62,8 @@ public sealed class RankTests
     [Proves("Civ. Code § 8316")]
     public void A_design_professionals_lien_is_behind_the_construction_lender_always()
     {
-        var job = Job("2025-08-01").Role(ClaimantRole.DesignProfessional).Add(i => new ClaimRecorded { Index = i, On = When("2025-09-01"), Lien = LienKind.Design });
+        var job = Job("2025-08-01").Role(ClaimantRole.DesignProfessional)
+            .Add(i => new ClaimRecorded { Index = i, On = When("2025-09-01"), Lien = LienKind.Design });
         Assert.Equal(Standing.Narrowed, Rank(job).Standing);
         Assert.Contains("Civ. Code § 8316", Rank(job).Sections);
         Assert.DoesNotContain("Civ. Code § 8316", Rank(Job("2025-08-01")).Sections);
@@ -70,13 +73,15 @@ public sealed class RankTests
     [Proves("Civ. Code § 8450")]
     public void Toward_a_lender_that_was_not_told_in_time_it_is_in_doubt()
     {
-        var job = new JobBuilder().Lender().PartyWith("bank", p => p with { DeedRecorded = Day("2025-08-01") }).Work(w => w with { Commenced = Day("2025-07-28") })
+        var job = new JobBuilder().Lender().PartyWith("bank", p => p with { DeedRecorded = Day("2025-08-01") })
+            .Work(w => w with { Commenced = Day("2025-07-28") })
             .Furnished("2025-08-05", 4300m).Furnished("2025-09-22", 2130m).Notice("2025-08-14");
         Assert.Equal(Standing.InDoubt, Rank(job).Standing);
         Assert.Equal(Standing.InDoubt, Rank(job.Notice("2025-10-08", Manner.CertifiedMail, "bank")).Standing);
     }
 
-    // One stands before the deed of 1 August, behind that of 21 July, and nobody knows of the third: the weakest place toward any lender is told, and each is named.
+    // One stands before the deed of 1 August, behind that of 21 July, and nobody knows of the third: the weakest place toward any lender is
+    // told, and each is named.
     [Theory]
     [InlineData("2025-08-01", "2025-08-04", Standing.Open, 0)]
     [InlineData("2025-08-01", "2025-07-21", Standing.Narrowed, 0)]
@@ -89,18 +94,21 @@ public sealed class RankTests
     [Proves("Civ. Code § 8450")]
     public void Of_several_lenders_the_weakest_place_is_told_and_each_is_named(string? first, string? second, Standing expected, int asked)
     {
-        var rank = Rank(Job(first).Party("fund", PartyCapacity.ConstructionLender, "Gantry Fund").PartyWith("fund", p => p with { DeedRecorded = second is null ? null : Day(second) })
+        var rank = Rank(Job(first).Party("fund", PartyCapacity.ConstructionLender, "Gantry Fund")
+            .PartyWith("fund", p => p with { DeedRecorded = second is null ? null : Day(second) })
             .Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank", "fund"));
         Assert.Equal(expected, rank.Standing);
         Assert.Equal(asked, rank.Questions.Count);
-        Assert.Equal([true, true], rank.Why.Zip((string[])["Quay Street Bank", "Gantry Fund"], (why, name) => why.Text.Contains(name, StringComparison.Ordinal)));
+        Assert.Equal([true, true],
+            rank.Why.Zip((string[])["Quay Street Bank", "Gantry Fund"], (why, name) => why.Text.Contains(name, StringComparison.Ordinal)));
     }
 
     // Commenced on a day that nobody gives: asked once, however many lenders there are.
     [Fact]
     [Proves("Civ. Code § 8450")]
     public void What_is_asked_for_every_lender_is_asked_once() =>
-        Assert.Single(Rank(Job("2025-08-01", null).Party("fund", PartyCapacity.ConstructionLender, "Gantry Fund").PartyWith("fund", p => p with { DeedRecorded = Day("2025-08-01") })
+        Assert.Single(Rank(Job("2025-08-01", null).Party("fund", PartyCapacity.ConstructionLender, "Gantry Fund")
+            .PartyWith("fund", p => p with { DeedRecorded = Day("2025-08-01") })
             .Notice("2025-08-14", Manner.CertifiedMail, "fund")).Questions);
 
     // § 8458: a deed of the day on which the site improvement commenced is not after it; a recorded bond may turn it round.
@@ -109,7 +117,8 @@ public sealed class RankTests
     [InlineData("2025-07-29", null, Standing.Open, "Before the deed of trust")]
     [InlineData("2025-07-29", "2025-07-30", Standing.InDoubt, "at least 50 percent")]
     [Proves("Civ. Code § 8458")]
-    public void A_site_improvement_stands_before_a_later_deed_unless_a_bond_turns_it_round(string deed, string? bond, Standing expected, string says)
+    public void A_site_improvement_stands_before_a_later_deed_unless_a_bond_turns_it_round(string deed, string? bond, Standing expected,
+        string says)
     {
         var rank = Rank(Job(deed).Work(w => w with { SiteImprovement = true }).PaymentBond(bond));
         Assert.Equal(expected, rank.Standing);
@@ -124,7 +133,8 @@ public sealed class RankTests
     [Proves("Civ. Code § 8204(a)")]
     public void Toward_a_lender_told_late_the_place_is_in_doubt_for_the_work_before(string? told, Standing expected, string? section)
     {
-        var job = new JobBuilder().Lender().PartyWith("bank", p => p with { DeedRecorded = Day("2025-08-01") }).Work(w => w with { Commenced = Day("2025-07-28") })
+        var job = new JobBuilder().Lender().PartyWith("bank", p => p with { DeedRecorded = Day("2025-08-01") })
+            .Work(w => w with { Commenced = Day("2025-07-28") })
             .Furnished("2025-08-05", 4300m).Furnished("2025-09-22", 2130m).Notice("2025-08-14");
         var rank = Rank(told is null ? job : job.Notice(told, Manner.CertifiedMail, "bank"));
         Assert.Equal(expected, rank.Standing);
@@ -134,5 +144,6 @@ public sealed class RankTests
     }
 
     [Fact]
-    public void Without_a_lender_nothing_is_said_of_rank() => Assert.Null(new JobBuilder().Furnished("2025-08-05", 1m).On("2025-12-01").Find("lien-right.rank"));
+    public void Without_a_lender_nothing_is_said_of_rank() =>
+        Assert.Null(new JobBuilder().Furnished("2025-08-05", 1m).On("2025-12-01").Find("lien-right.rank"));
 }

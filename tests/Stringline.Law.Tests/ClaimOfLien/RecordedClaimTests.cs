@@ -52,13 +52,16 @@ public sealed class RecordedClaimTests
     [InlineData("2026-04-07", ClaimantRole.Supplier, true, "Civ. Code § 8410", "Claim of lien recorded 2026-04-07 (Tue).")]
     [InlineData("2026-04-07", ClaimantRole.DirectContractor, true, "Civ. Code § 8410", "Claim of lien recorded 2026-04-07 (Tue).")]
     [InlineData("2026-04-06..2026-04-07", ClaimantRole.Supplier, true, "Civ. Code § 8414(a)", "is open; if it had not, the claim is void")]
-    [InlineData("2026-04-06..2026-04-07", ClaimantRole.DirectContractor, true, "Civ. Code § 8412", "is open; if it had not, the claim is void")]
+    [InlineData("2026-04-06..2026-04-07", ClaimantRole.DirectContractor, true, "Civ. Code § 8412",
+        "is open; if it had not, the claim is void")]
     [Proves("Civ. Code § 8410")]
     [Proves("Civ. Code § 8412")]
     [Proves("Civ. Code § 8414(a)")]
-    public void The_reasons_say_whether_a_claim_came_too_early(string recorded, ClaimantRole role, bool applied, string section, string says)
+    public void The_reasons_say_whether_a_claim_came_too_early(string recorded, ClaimantRole role, bool applied, string section,
+        string says)
     {
-        var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Licensed("2020-01-01..").Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m)
+        var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Licensed("2020-01-01..")
+            .Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-06", 10m)
             .Ended("2026-04-06").Completed("2026-05-04").ClaimRecorded(recorded);
         var why = Assert.Single(Last(job, "2026-06-01").Why, w => w.Text.Contains(says, StringComparison.Ordinal));
         Assert.Equal((applied, section), (why.Applied, why.Section));
@@ -72,14 +75,16 @@ public sealed class RecordedClaimTests
     [InlineData(false, true)]
     [Proves("Civ. Code § 8414(b)")]
     public void While_the_work_waits_for_acceptance_the_reasons_say_that_no_time_runs(bool completed, bool says) =>
-        Assert.Equal(says, Last(completed ? Supplier() : new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06")
+        Assert.Equal(says, Last(completed
+            ? Supplier() : new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06")
             .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }), "2026-06-01").Says("does not run yet"));
 
     [Fact]
     [Proves("Civ. Code § 8414(a)")]
     public void Work_furnished_after_the_recording_shows_that_it_was_too_early_even_if_no_end_is_entered()
     {
-        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).ClaimRecorded("2026-03-20").Furnished("2026-04-06", 10m);
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).ClaimRecorded("2026-03-20")
+            .Furnished("2026-04-06", 10m);
         var assessment = job.On("2026-04-10");
         Assert.Equal(Standing.Open, assessment.Get("claim-of-lien.last-day").Standing);
         Assert.Equal(Standing.NotYet, assessment.Get("enforcement.last-day").Standing);
@@ -102,8 +107,10 @@ public sealed class RecordedClaimTests
     [InlineData(null, Standing.Kept)]
     [InlineData(true, Standing.Done)]
     [Proves("Civ. Code § 8490")]
-    public void A_release_before_the_claim_that_counts_ends_it_only_if_it_says_that_the_debt_is_satisfied(bool? satisfied, Standing expected) =>
-        Assert.Equal(expected, Last(Supplier().ClaimRecorded("2026-05-05").ReleaseRecorded("2026-05-20", satisfied).ClaimRecorded("2026-06-05")).Standing);
+    public void A_release_before_the_claim_that_counts_ends_it_only_if_it_says_that_the_debt_is_satisfied(bool? satisfied,
+        Standing expected) =>
+        Assert.Equal(expected,
+            Last(Supplier().ClaimRecorded("2026-05-05").ReleaseRecorded("2026-05-20", satisfied).ClaimRecorded("2026-06-05")).Standing);
 
     [Theory]
     [InlineData("2026-07-15", Standing.Open)]
@@ -115,14 +122,16 @@ public sealed class RecordedClaimTests
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     public void Of_two_claims_in_time_the_action_is_counted_from_each_until_the_first_is_released() =>
-        Assert.Equal(["2026-09-03", "2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-06-20").On("2026-07-01").Get("enforcement.last-day").DaysOf());
+        Assert.Equal(["2026-09-03", "2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ClaimRecorded("2026-06-20").On("2026-07-01")
+            .Get("enforcement.last-day").DaysOf());
 
     // Released on 10 June, the claim of the 5th is no longer to be sued on; that of the 20th is.
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     [Proves("Civ. Code § 8490")]
     public void After_the_release_of_the_first_claim_the_action_is_counted_from_the_second() =>
-        Assert.Equal(["2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-06-10").ClaimRecorded("2026-06-20").On("2026-07-01").Get("enforcement.last-day").DaysOf());
+        Assert.Equal(["2026-09-18"], Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-06-10").ClaimRecorded("2026-06-20")
+            .On("2026-07-01").Get("enforcement.last-day").DaysOf());
 
     [Fact]
     [Proves("Civ. Code § 8410")]
@@ -165,7 +174,8 @@ public sealed class RecordedClaimTests
     public void A_claim_is_given_up_by_a_release_that_may_have_come_after_it(string recorded, string released, Standing expected) =>
         Assert.Equal(expected, Last(Supplier().ClaimRecorded(recorded).ReleaseRecorded(released, satisfied: false), "2026-07-15").Standing);
 
-    // Worked last on 8 April, and ceased on some day from 12 to 14 April: too early for certain before the 8th, in time for certain from the 15th. On the
+    // Worked last on 8 April, and ceased on some day from 12 to 14 April: too early for certain before the 8th, in time for certain from
+    // the 15th. On the
     // 8th it may have been recorded after the work; from then to the end nothing is told of what was still done.
     [Theory]
     [InlineData("2026-04-07", Standing.Lost)]
@@ -181,19 +191,24 @@ public sealed class RecordedClaimTests
     [InlineData("2026-04-15..2026-04-16", Standing.Kept)]
     [Proves("Civ. Code § 8414(a)")]
     public void A_claim_about_the_doubtful_end_of_work_may_be_void(string recorded, Standing expected) =>
-        Assert.Equal(expected, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m, until: "2026-04-08").Ended("2026-04-12..2026-04-14").Completed("2026-05-04").ClaimRecorded(recorded)).Standing);
+        Assert.Equal(expected, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m, until: "2026-04-08")
+            .Ended("2026-04-12..2026-04-14").Completed("2026-05-04").ClaimRecorded(recorded)).Standing);
 
-    // Only the completion on 4 May, or as the owner swears on the 8th, shows that the direct contractor had completed its contract (§ 8412).
+    // Only the completion on 4 May, or as the owner swears on the 8th, shows that the direct contractor had completed its contract (§
+    // 8412).
     [Theory]
     [InlineData("2026-05-03", null, Standing.InDoubt)]
     [InlineData("2026-05-04", null, Standing.Kept)]
     [InlineData("2026-05-07", "2026-05-08", Standing.InDoubt)]
     [InlineData("2026-05-08", "2026-05-08", Standing.Kept)]
     [Proves("Civ. Code § 8412")]
-    public void A_direct_contractors_claim_before_the_completion_that_alone_shows_its_own_is_in_doubt(string recorded, string? owners, Standing expected)
+    public void A_direct_contractors_claim_before_the_completion_that_alone_shows_its_own_is_in_doubt(string recorded, string? owners,
+        Standing expected)
     {
-        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Furnished("2026-03-02", 10m, until: "2026-04-08").Completed("2026-05-04").ClaimRecorded(recorded);
-        Assert.Equal(expected, Last(owners is null ? job : job.OwnerRecorded("2026-05-06", OwnerNotice.Completion, states: owners)).Standing);
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Furnished("2026-03-02", 10m, until: "2026-04-08")
+            .Completed("2026-05-04").ClaimRecorded(recorded);
+        Assert.Equal(expected, Last(owners is null
+            ? job : job.OwnerRecorded("2026-05-06", OwnerNotice.Completion, states: owners)).Standing);
     }
 
     // A. J. Raisch Paving v. Mountain View Savings & Loan (1972) 28 Cal.App.3d 832: the time does not run before the acceptance.
@@ -201,7 +216,8 @@ public sealed class RecordedClaimTests
     [Proves("Civ. Code § 8414(a)")]
     public void A_claim_recorded_while_the_work_waits_for_acceptance_is_kept() =>
         Assert.Equal(Standing.Kept, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06")
-            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-05-10"), "2026-08-08").Standing);
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).ClaimRecorded("2026-05-10"),
+            "2026-08-08").Standing);
 
     [Fact]
     [Proves("Civ. Code § 8414(a)")]
@@ -210,8 +226,11 @@ public sealed class RecordedClaimTests
         Assert.Equal(Standing.Open, Last(new JobBuilder().Furnished("2026-03-02", 10m).Ended("2026-03-05"), "2026-03-06").Standing);
         Assert.Equal(Standing.Open, Last(new JobBuilder().Furnished("2026-03-02", 10m), "2026-03-02").Standing);
         // Ceased on some day from 12 to 14 April: from the 13th on a claim may be recorded.
-        Assert.Equal(Standing.NotYet, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14"), "2026-04-12").Standing);
-        Assert.Equal(Standing.Open, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14"), "2026-04-13").Standing);
+        Assert.Equal(Standing.NotYet,
+            Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14"),
+                "2026-04-12").Standing);
+        Assert.Equal(Standing.Open, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-12..2026-04-14"),
+            "2026-04-13").Standing);
     }
 
     // A release recorded before the only claim of the file is of an earlier one: Solit v. Tokai Bank (1999) 68 Cal.App.4th 1435.
@@ -228,8 +247,8 @@ public sealed class RecordedClaimTests
         Assert.True(last.Asks("debt is satisfied"));
     }
 
-    // Civ. Code § 8414(a): claims recorded before the claimant ceased are void, and a release of them that does not say that the debt is satisfied
-    // leaves the time to record a good one. Ceased on 10 April.
+    // Civ. Code § 8414(a): claims recorded before the claimant ceased are void, and a release of them that does not say that the debt is
+    // satisfied leaves the time to record a good one. Ceased on 10 April.
     [Theory]
     [InlineData(null, Standing.InDoubt)]
     [InlineData(false, Standing.Open)]
@@ -238,7 +257,8 @@ public sealed class RecordedClaimTests
     [Proves("Civ. Code § 8490")]
     public void The_release_of_claims_recorded_too_early_ends_the_right_only_with_the_debt(bool? satisfied, Standing expected)
     {
-        JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-10", 10m).Ended("2026-04-10").ClaimRecorded("2026-03-09");
+        JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Furnished("2026-04-10", 10m)
+            .Ended("2026-04-10").ClaimRecorded("2026-03-09");
         Assert.Equal(expected, Last(Job().ReleaseRecorded("2026-03-20", satisfied), "2026-05-04").Standing);
         Assert.Equal(expected, Last(Job().ClaimRecorded("2026-03-16").ReleaseRecorded("2026-03-20", satisfied), "2026-05-04").Standing);
     }
@@ -248,7 +268,8 @@ public sealed class RecordedClaimTests
     public void A_released_claim_is_done()
     {
         Assert.Equal(Standing.Done, Last(Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01")).Standing);
-        Assert.Equal(Standing.Done, Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01").On("2026-09-01").Get("lien-right").Standing);
+        Assert.Equal(Standing.Done, Supplier().ClaimRecorded("2026-06-05").ReleaseRecorded("2026-07-01").On("2026-09-01")
+            .Get("lien-right").Standing);
     }
 
     [Fact]
@@ -267,7 +288,8 @@ public sealed class RecordedClaimTests
     [Proves("Civ. Code § 8060(b)")]
     public void A_claim_recorded_in_another_county_counts_for_nothing(string? county, Standing expected)
     {
-        var answer = new JobBuilder().Work(w => w with { Site = w.Site with { County = "Yolo", AlsoIn = ["Napa"] } }).Notice("2026-03-02").Furnished("2026-03-02", 9000m).Ended("2026-03-30")
+        var answer = new JobBuilder().Work(w => w with { Site = w.Site with { County = "Yolo", AlsoIn = ["Napa"] } }).Notice("2026-03-02")
+            .Furnished("2026-03-02", 9000m).Ended("2026-03-30")
             .Completed("2026-04-07").ClaimRecorded("2026-05-04", county: county).On("2026-05-05");
         Assert.Equal(expected, answer.Get("claim-of-lien.last-day").Standing);
         Assert.Equal(county == "Solano", answer.Get("claim-of-lien.last-day").RuledOut("Civ. Code § 8060(b)"));

@@ -5,13 +5,14 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.ClaimOfLien;
 
 /// <summary>
-/// Completed Wednesday 22 October 2025, so a claim is recorded by Tuesday 20 January 2026; recorded Thursday 20 November. Its copy goes to the owner by
-/// registered or certified mail, or first-class mail with a certificate of mailing, before that (Civ. Code § 8416(a)(7), (c)).
+/// Completed Wednesday 22 October 2025, so a claim is recorded by Tuesday 20 January 2026; recorded Thursday 20 November. Its copy goes to
+/// the owner by registered or certified mail, or first-class mail with a certificate of mailing, before that (Civ. Code § 8416(a)(7), (c)).
 /// </summary>
 public sealed class ServiceOfClaimTests
 {
     private static JobBuilder Recorded() => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(6430m)
-        .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded("2025-11-20", 6430m);
+        .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22")
+        .ClaimRecorded("2025-11-20", 6430m);
 
     private static Finding Last(JobBuilder job, string asOf = "2025-12-05") => job.On(asOf).Get("claim-of-lien.last-day");
 
@@ -77,7 +78,8 @@ public sealed class ServiceOfClaimTests
     [InlineData("direct", "permit", Standing.InDoubt)] // at the address that the permit shows
     [Proves("Civ. Code § 8416(c)(1)")]
     [Proves("Civ. Code § 8416(c)(2)")]
-    public void It_goes_to_the_owner_and_to_lender_or_contractor_only_where_the_owner_cannot_be_reached(string to, string? address, Standing expected)
+    public void It_goes_to_the_owner_and_to_lender_or_contractor_only_where_the_owner_cannot_be_reached(string to, string? address,
+        Standing expected)
     {
         var job = Recorded().Lender().Notice("2025-08-14", Manner.CertifiedMail, "bank").Party("sub", PartyCapacity.Subcontractor);
         if (address is not null)
@@ -99,7 +101,8 @@ public sealed class ServiceOfClaimTests
         Assert.False(Last(Recorded().ClaimServed("2025-11-19")).Asks("(claim-served)"));
     }
 
-    // A bad copy and a good one: the good one counts. Served anew and recorded anew: the second claim counts, and is sued on by 90 days from it.
+    // A bad copy and a good one: the good one counts. Served anew and recorded anew: the second claim counts, and is sued on by 90 days
+    // from it.
     [Fact]
     [Proves("Civ. Code § 8416(c)(1)")]
     public void A_good_service_counts_beside_a_bad_one_and_each_claim_has_its_own()
@@ -109,10 +112,13 @@ public sealed class ServiceOfClaimTests
         var anew = Recorded().ClaimServed("2025-11-19", Manner.Personal).ClaimServed("2025-12-01").ClaimRecorded("2025-12-03", 6430m);
         Assert.Equal(Standing.Kept, Last(anew).Standing);
         Assert.Contains("2026-03-03", anew.On("2025-12-05").Get("enforcement.last-day").DaysOf());
-        Assert.Equal(Standing.Kept, Last(Recorded().ClaimServed("2025-11-19").ClaimRecorded("2025-12-03", 6430m).ClaimServed("2025-12-02", Manner.Personal)).Standing);
+        Assert.Equal(Standing.Kept,
+            Last(Recorded().ClaimServed("2025-11-19").ClaimRecorded("2025-12-03", 6430m)
+                .ClaimServed("2025-12-02", Manner.Personal)).Standing);
     }
 
-    // § 8200(a): preliminary notice "before recording a claim of lien". Given in its own time, 20 days from 20 October, but after the claim of the 28th.
+    // § 8200(a): preliminary notice "before recording a claim of lien". Given in its own time, 20 days from 20 October, but after the claim
+    // of the 28th.
     [Theory]
     [InlineData("2025-10-27", Standing.Kept)]
     [InlineData("2025-10-28", Standing.Kept)]
@@ -122,20 +128,23 @@ public sealed class ServiceOfClaimTests
     [Proves("Civ. Code § 8200(a)")]
     public void A_claim_recorded_before_the_preliminary_notice_is_recorded_anew(string noticed, Standing expected)
     {
-        var last = Last(new JobBuilder().Furnished("2025-10-20", 6430m).Ended("2025-10-20").Completed("2025-10-22").ClaimRecorded("2025-10-28", 6430m).Notice(noticed), "2025-12-01");
+        var last = Last(new JobBuilder().Furnished("2025-10-20", 6430m).Ended("2025-10-20").Completed("2025-10-22")
+            .ClaimRecorded("2025-10-28", 6430m).Notice(noticed), "2025-12-01");
         Assert.Equal(expected, last.Standing);
         Assert.Equal(expected == Standing.InDoubt, last.RuledOut("Civ. Code § 8200(a)"));
         Assert.Equal("2026-01-20", last.Plan());
     }
 
-    // Recorded on some day from the 27th to the 29th: only a notice of the 27th at the latest surely came before it, the day having no parts.
+    // Recorded on some day from the 27th to the 29th: only a notice of the 27th at the latest surely came before it, the day having no
+    // parts.
     [Theory]
     [InlineData("2025-10-27", Standing.Kept)]
     [InlineData("2025-10-28", Standing.InDoubt)]
     [InlineData("2025-10-26..2025-10-28", Standing.InDoubt)]
     [Proves("Civ. Code § 8200(a)")]
     public void A_notice_inside_the_doubt_of_the_recording_may_have_come_after_it(string noticed, Standing expected) =>
-        Assert.Equal(expected, Last(new JobBuilder().Furnished("2025-10-20", 6430m).Ended("2025-10-20").Completed("2025-10-22").ClaimRecorded("2025-10-27..2025-10-29", 6430m).Notice(noticed), "2025-12-01").Standing);
+        Assert.Equal(expected, Last(new JobBuilder().Furnished("2025-10-20", 6430m).Ended("2025-10-20").Completed("2025-10-22")
+            .ClaimRecorded("2025-10-27..2025-10-29", 6430m).Notice(noticed), "2025-12-01").Standing);
 
     // A direct contractor tells the lender only; for a subcontractor the lender's notice is no matter of this order.
     [Theory]
@@ -145,7 +154,8 @@ public sealed class ServiceOfClaimTests
     [Proves("Civ. Code § 8200(a)")]
     public void Of_whom_the_notice_must_have_reached_first(ClaimantRole role, string hiredBy, Standing expected)
     {
-        var job = new JobBuilder().Role(role, hiredBy).Licensed("2012-06-01..").Lender().Furnished("2025-10-20", 6430m).Ended("2025-10-20").Completed("2025-10-22")
+        var job = new JobBuilder().Role(role, hiredBy).Licensed("2012-06-01..").Lender().Furnished("2025-10-20", 6430m).Ended("2025-10-20")
+            .Completed("2025-10-22")
             .Notice("2025-10-21").ClaimRecorded("2025-10-28", 6430m).Notice("2025-11-04", Manner.CertifiedMail, "bank");
         Assert.Equal(expected, Last(job, "2025-12-01").Standing);
     }
@@ -157,16 +167,21 @@ public sealed class ServiceOfClaimTests
     [InlineData("Solano", "Solano", Standing.Kept, true)]
     [InlineData("Solano", "Napa", Standing.Lost, false)]
     [Proves("Civ. Code § 8060(b)")]
-    public void A_claim_recorded_in_another_county_counts_if_part_of_the_work_lies_there(string county, string? alsoIn, Standing expected, bool suit)
+    public void A_claim_recorded_in_another_county_counts_if_part_of_the_work_lies_there(string county, string? alsoIn, Standing expected,
+        bool suit)
     {
-        var answer = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").ClaimRecorded("2025-11-20", 6430m, county)
+        var answer = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22")
+            .ClaimRecorded("2025-11-20", 6430m, county)
             .Work(w => w with { Site = w.Site with { AlsoIn = alsoIn is null ? [] : [alsoIn] } }).On("2026-02-01");
         Assert.Equal(expected, answer.Get("claim-of-lien.last-day").Standing);
         Assert.Equal(suit ? ["2026-02-18"] : [], answer.Get("enforcement.last-day").DaysOf());
         Assert.Equal(county == "Solano" && alsoIn is null, answer.Get("claim-of-lien.last-day").Asks("(site.alsoIn)"));
-        var elsewhere = string.Join(' ', answer.Get("claim-of-lien.last-day").Why.Where(w => !w.Applied && w.Section == "Civ. Code § 8060(b)").Select(w => w.Text));
+        var elsewhere =
+            string.Join(' ', answer.Get("claim-of-lien.last-day").Why.Where(w => !w.Applied && w.Section == "Civ. Code § 8060(b)")
+                .Select(w => w.Text));
         Assert.Equal(alsoIn == "Napa", elsewhere.Contains("no part of the work lies there", StringComparison.Ordinal));
-        Assert.Equal(county == "Solano" && alsoIn is null, elsewhere.Contains("Unless part of the work lies in Solano County too", StringComparison.Ordinal));
+        Assert.Equal(county == "Solano"
+            && alsoIn is null, elsewhere.Contains("Unless part of the work lies in Solano County too", StringComparison.Ordinal));
     }
 
     // Recorded on Saturday 22 November, and on Thanksgiving.
@@ -177,10 +192,12 @@ public sealed class ServiceOfClaimTests
     [Proves("Civ. Code § 8410")]
     public void A_day_of_recording_on_which_an_office_is_closed_is_asked_about(string recorded, bool asks)
     {
-        var last = Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").ClaimRecorded(recorded, 6430m));
+        var last = Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22")
+            .ClaimRecorded(recorded, 6430m));
         Assert.Equal(asks, last.Asks("(claim-recorded.on)"));
         if (asks)
-            Assert.IsType<ClaimRecorded>(last.Questions.Single(q => q.Text.Contains("(claim-recorded.on)", StringComparison.Ordinal)).Corrects);
+            Assert.IsType<ClaimRecorded>(
+                last.Questions.Single(q => q.Text.Contains("(claim-recorded.on)", StringComparison.Ordinal)).Corrects);
     }
 
     // Claim of 27 October expired on 25 January without a suit; the work was completed on 10 February: a new claim by Monday 11 May 2026.
@@ -192,7 +209,8 @@ public sealed class ServiceOfClaimTests
     [Proves("Civ. Code § 8460(a)")]
     public void An_expired_claim_leaves_the_time_to_record_open_with_its_plan(string asOf, bool sued, Standing expected)
     {
-        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2026-02-10").ClaimRecorded("2025-10-27", 6430m);
+        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2026-02-10")
+            .ClaimRecorded("2025-10-27", 6430m);
         if (sued)
             job.ActionFiled("2025-12-01");
         var answer = job.On(asOf);

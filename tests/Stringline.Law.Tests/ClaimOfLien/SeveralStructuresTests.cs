@@ -4,8 +4,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.ClaimOfLien;
 
 /// <summary>
-/// Civ. Code § 8448: each of several residential structures is a work of its own. Three houses, completed Tuesday 8 July, Wednesday 10 September and
-/// Wednesday 22 October 2025: 90 days end on Monday 6 October, Tuesday 9 December and Tuesday 20 January 2026.
+/// Civ. Code § 8448: each of several residential structures is a work of its own. Three houses, completed Tuesday 8 July, Wednesday 10
+/// September and Wednesday 22 October 2025: 90 days end on Monday 6 October, Tuesday 9 December and Tuesday 20 January 2026.
 /// </summary>
 public sealed class SeveralStructuresTests
 {
@@ -16,7 +16,8 @@ public sealed class SeveralStructuresTests
             ResidentialStructures = several ? 3 : null,
             Structures = named ? [new() { Id = "h1", Text = "No. 1" }, new() { Id = "h2", Text = "No. 2" }, new() { Id = "h3" }] : [],
         })
-        .Add(i => new Furnished { Index = i, On = JobBuilder.When("2025-06-05"), Until = JobBuilder.When("2025-06-05"), Amount = 6430m, Structure = into })
+        .Add(i => new Furnished { Index = i, On = JobBuilder.When("2025-06-05"), Until = JobBuilder.When("2025-06-05"), Amount = 6430m,
+            Structure = into })
         .Notice("2025-06-14").Ended("2025-07-05")
         .Done("2025-07-08", named ? "h1" : null).Done("2025-09-10", named ? "h2" : null).Done("2025-10-22", named ? "h3" : null);
 
@@ -43,7 +44,8 @@ public sealed class SeveralStructuresTests
     public void Which_structure_was_completed_is_asked_and_on_one_work_the_first_completion_counts()
     {
         var day = Houses().On("2025-12-01").Get("completion.day");
-        Assert.Equal(3, day.Questions.Count(q => q.Text.Contains("(completed.structure)", StringComparison.Ordinal) && q.Corrects is Completed));
+        Assert.Equal(3, day.Questions.Count(q => q.Text.Contains("(completed.structure)", StringComparison.Ordinal)
+            && q.Corrects is Completed));
         Assert.False(Houses(named: true).On("2025-12-01").Get("completion.day").Asks("(completed.structure)"));
         Assert.Equal(["2025-10-06"], Last(Houses(several: false)).DaysOf());
         Assert.Equal(Standing.Lost, Last(Houses(several: false)).Standing);
@@ -72,13 +74,16 @@ public sealed class SeveralStructuresTests
     [InlineData("h9", Standing.InDoubt)] // the file knows nothing of such a one
     [Proves("Civ. Code § 8448(b)(1)")]
     public void A_claim_is_measured_by_the_structure_it_is_on(string? on, Standing expected) =>
-        Assert.Equal(expected, Last(Houses(named: true).Add(i => new ClaimRecorded { Index = i, On = JobBuilder.When("2025-11-20"), Amount = 6430m, Structure = on })).Standing);
+        Assert.Equal(expected,
+            Last(Houses(named: true)
+                .Add(i => new ClaimRecorded { Index = i, On = JobBuilder.When("2025-11-20"), Amount = 6430m, Structure = on })).Standing);
 
     // A second contention for one house rules itself out after the first, and says nothing of the others.
     [Fact]
     [Proves("Civ. Code § 8448(b)(1)")]
     public void The_first_completion_of_one_structure_counts_for_that_one() =>
-        Assert.Equal(["2025-12-09 actual completion of No. 2", "2026-01-20 actual completion of h3"], Last(Houses(named: true).Done("2025-10-27", "h2")).Lines());
+        Assert.Equal(["2025-12-09 actual completion of No. 2", "2026-01-20 actual completion of h3"],
+            Last(Houses(named: true).Done("2025-10-27", "h2")).Lines());
 
     [Theory]
     [InlineData(null, null, Standing.InDoubt, true)]
@@ -88,7 +93,8 @@ public sealed class SeveralStructuresTests
     [Proves("Civ. Code § 8446(b)")]
     public void The_amount_due_for_each_structure_is_designated_or_asked_for(double? first, double? second, Standing expected, bool asks)
     {
-        var job = Houses().Work(w => w with { Structures = [new() { Id = "h1", Share = (decimal?)first }, new() { Id = "h2", Share = (decimal?)second }] });
+        var job = Houses().Work(w =>
+            w with { Structures = [new() { Id = "h1", Share = (decimal?)first }, new() { Id = "h2", Share = (decimal?)second }] });
         if (second is 2430.01)
             Assert.True(job.On("2025-12-01").Get("claim-of-lien.by-structure").Says("$6,430.01"));
         var divided = job.On("2025-12-01").Get("claim-of-lien.by-structure");
@@ -112,21 +118,28 @@ public sealed class SeveralStructuresTests
     {
         var job = Houses(named: true, "h2");
         if (shares.Length > 0)
-            job.Work(w => w with { Structures = [.. shares.Select((share, i) => new ResidentialStructure { Id = $"h{i + 1}", Text = $"No. {i + 1}", Share = (decimal)share })] });
+            job.Work(w =>
+                w with { Structures =
+                    [.. shares.Select((share, i) =>
+                        new ResidentialStructure { Id = $"h{i + 1}", Text = $"No. {i + 1}", Share = (decimal)share })] });
         foreach (var on in claimedOn)
-            job.Add(i => new ClaimRecorded { Index = i, On = DayFact.On(JobBuilder.Day("2025-11-20").PlusDays(i)), Amount = 3000m, Structure = on });
+            job.Add(i =>
+                new ClaimRecorded { Index = i, On = DayFact.On(JobBuilder.Day("2025-11-20").PlusDays(i)), Amount = 3000m, Structure = on });
         var divided = job.On("2025-12-01").Get("claim-of-lien.by-structure");
         Assert.Equal(expected, divided.Standing);
         Assert.True(divided.Says(says));
         Assert.Equal(says.Length > 0, divided.Says("shares of the structures"));
-        Assert.Equal(shares.Length == 1 ? [] : ["Furnished into No. 2: $6,430.00."], divided.Why.Where(w => w.Section == "Civ. Code § 8448(b)(2)").Select(w => w.Text));
+        Assert.Equal(shares.Length == 1
+            ? [] : ["Furnished into No. 2: $6,430.00."], divided.Why.Where(w => w.Section == "Civ. Code § 8448(b)(2)").Select(w => w.Text));
     }
 
     [Fact]
     [Proves("Civ. Code § 8446(b)")]
     public void Half_a_dollar_is_divided_too_and_work_without_a_value_counts_for_nothing()
     {
-        var divided = Houses(named: true, "h2").Add(i => new Furnished { Index = i, On = JobBuilder.When("2025-06-06"), Until = JobBuilder.When("2025-06-06"), Structure = "h2" }).Paid("2025-10-01", 6429.50m)
+        var divided = Houses(named: true, "h2")
+            .Add(i => new Furnished { Index = i, On = JobBuilder.When("2025-06-06"), Until = JobBuilder.When("2025-06-06"),
+                Structure = "h2" }).Paid("2025-10-01", 6429.50m)
             .On("2025-12-01").Get("claim-of-lien.by-structure");
         Assert.Equal(0.50m, divided.Amount);
         Assert.True(divided.Says("Furnished into No. 2: $6,430.00."));
@@ -138,7 +151,8 @@ public sealed class SeveralStructuresTests
     {
         Assert.Null(Houses(several: false).On("2025-12-01").Find("claim-of-lien.by-structure"));
         Assert.Null(Houses().Paid("2025-10-01", 6430m).On("2025-12-01").Find("claim-of-lien.by-structure"));
-        Assert.Equal(Standing.Kept, Houses(named: true).Add(i => new ClaimRecorded { Index = i, On = JobBuilder.When("2025-11-20"), Amount = 6430m, Structure = "h2" })
+        Assert.Equal(Standing.Kept, Houses(named: true)
+            .Add(i => new ClaimRecorded { Index = i, On = JobBuilder.When("2025-11-20"), Amount = 6430m, Structure = "h2" })
             .On("2025-12-01").Get("claim-of-lien.by-structure").Standing);
         Assert.True(Houses(named: true, "h2").On("2025-12-01").Get("claim-of-lien.by-structure").Says("Furnished into No. 2: $6,430.00"));
     }

@@ -7,7 +7,8 @@ public sealed class WhatWouldNarrowTests
 {
     private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06");
 
-    private static (string Text, int? Days)[] Asked(JobBuilder job, string asOf = "2026-06-01") => [.. job.On(asOf).Get("claim-of-lien.last-day").Questions.Select(q => (q.Text, q.Days))];
+    private static (string Text, int? Days)[] Asked(JobBuilder job, string asOf = "2026-06-01") =>
+        [.. job.On(asOf).Get("claim-of-lien.last-day").Questions.Select(q => (q.Text, q.Days))];
 
     [Fact]
     public void One_certain_day_leaves_nothing_to_ask() => Assert.Empty(Asked(Job().Completed("2026-05-04")));
@@ -39,15 +40,16 @@ public sealed class WhatWouldNarrowTests
         Assert.Equal(asked.OrderByDescending(q => q.Days), asked);
     }
 
-    // Recorded 18 May within 15 days of 4 May, and the copy came at once: 17 June if the notice is good, else 2 August. What it lacks is a doubt that only the
-    // owner or a court settles; settled, it is asked no more.
+    // Recorded 18 May within 15 days of 4 May, and the copy came at once: 17 June if the notice is good, else 2 August. What it lacks is a
+    // doubt that only the owner or a court settles; settled, it is asked no more.
     [Theory]
     [InlineData("verification", false, true)]
     [InlineData("verification", true, false)]
     [InlineData(null, false, false)]
     public void A_notice_that_lacks_something_is_asked_about_with_the_days_it_costs(string? lacks, bool held, bool asks)
     {
-        var asked = Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: "2026-05-04", lacks: lacks, heldIneffective: held).OwnerToldUs("2026-05-18").On("2026-06-01").Get("claim-of-lien.last-day").Questions;
+        var asked = Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: "2026-05-04", lacks: lacks, heldIneffective: held)
+            .OwnerToldUs("2026-05-18").On("2026-06-01").Get("claim-of-lien.last-day").Questions;
         var about = asked.Where(q => q.Text.Contains("(owner-recorded.heldIneffective)", StringComparison.Ordinal)).ToArray();
         Assert.Equal(asks ? 1 : 0, about.Length);
         if (!asks)
@@ -57,13 +59,16 @@ public sealed class WhatWouldNarrowTests
         Assert.IsType<OwnerRecorded>(about[0].Corrects);
     }
 
-    // The notice of cessation names one contract; Civ. Code § 8188 speaks of labor on the work as a whole. Stopped 2 March, recorded 6 April: complete that day if
-    // it is good for the whole, and 30 days end on 6 May; else complete 60 days after the stop, on 1 May, and 90 days end on 30 July.
+    // The notice of cessation names one contract; Civ. Code § 8188 speaks of labor on the work as a whole. Stopped 2 March, recorded 6
+    // April: complete that day if it is good for the whole, and 30 days end on 6 May; else complete 60 days after the stop, on 1 May, and
+    // 90 days end on 30 July.
     [Fact]
     public void A_notice_of_cessation_for_one_contract_is_asked_about()
     {
-        var asked = Job().LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation, contractOf: "direct").OwnerToldUs("2026-04-06", OwnerNotice.Cessation).On("2026-05-01").Get("claim-of-lien.last-day").Questions;
-        var about = Assert.Single(asked, q => q.Text.Contains("(owner-recorded.contractOf)", StringComparison.Ordinal) && q.Text.Contains("speak of the whole work", StringComparison.Ordinal));
+        var asked = Job().LaborCeased("2026-03-02").OwnerRecorded("2026-04-06", OwnerNotice.Cessation, contractOf: "direct")
+            .OwnerToldUs("2026-04-06", OwnerNotice.Cessation).On("2026-05-01").Get("claim-of-lien.last-day").Questions;
+        var about = Assert.Single(asked, q => q.Text.Contains("(owner-recorded.contractOf)", StringComparison.Ordinal)
+            && q.Text.Contains("speak of the whole work", StringComparison.Ordinal));
         Assert.True(about.Days > 0);
         Assert.IsType<OwnerRecorded>(about.Corrects);
         Assert.DoesNotContain(asked, q => q.Text.Contains("Until then its day stands", StringComparison.Ordinal));
@@ -75,16 +80,20 @@ public sealed class WhatWouldNarrowTests
     [InlineData("2026-05-04", false)]
     public void A_notice_that_states_another_day_than_the_file_is_asked_about(string states, bool asks)
     {
-        var asked = Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: states).OwnerToldUs("2026-06-30").On("2026-06-01").Get("claim-of-lien.last-day").Questions;
+        var asked = Job().Completed("2026-05-04").OwnerRecorded("2026-05-18", states: states).OwnerToldUs("2026-06-30").On("2026-06-01")
+            .Get("claim-of-lien.last-day").Questions;
         Assert.DoesNotContain(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal));
-        Assert.Equal(asks, asked.Any(q => q.Text.Contains("Until then its day stands beside that of the file", StringComparison.Ordinal) && q.Days > 0 && q.Corrects is OwnerRecorded));
+        Assert.Equal(asks, asked.Any(q => q.Text.Contains("Until then its day stands beside that of the file", StringComparison.Ordinal)
+            && q.Days > 0 && q.Corrects is OwnerRecorded));
     }
 
-    // Recorded on 25 June, after the fifteenth day, the notice shortens nothing: whether a copy came is not asked, while the contested day is.
+    // Recorded on 25 June, after the fifteenth day, the notice shortens nothing: whether a copy came is not asked, while the contested day
+    // is.
     [Fact]
     public void What_moves_nothing_is_not_asked()
     {
-        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-27", CompletionTheory.Occupation, contested: true).OwnerRecorded("2026-06-25", states: "2026-05-04"), "2026-07-01");
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-27", CompletionTheory.Occupation, contested: true)
+            .OwnerRecorded("2026-06-25", states: "2026-05-04"), "2026-07-01");
         Assert.DoesNotContain(asked, q => q.Text.Contains("owner's copy", StringComparison.Ordinal));
         Assert.All(asked.Where(q => q.Days is not null), q => Assert.True(q.Days > 0));
         Assert.Contains(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal) && q.Days == 7);
@@ -94,8 +103,10 @@ public sealed class WhatWouldNarrowTests
     [Fact]
     public void Only_what_moves_an_end_of_the_band_is_asked_and_a_certain_day_never()
     {
-        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-01", CompletionTheory.Occupation, contested: true).Completed("2026-04-15", CompletionTheory.Cessation, contested: true));
-        Assert.Contains("completion by occupation", Assert.Single(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Text, StringComparison.Ordinal);
+        var asked = Asked(Job().Completed("2026-05-04").Completed("2026-04-01", CompletionTheory.Occupation, contested: true)
+            .Completed("2026-04-15", CompletionTheory.Cessation, contested: true));
+        Assert.Contains("completion by occupation",
+            Assert.Single(asked, q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -112,6 +123,9 @@ public sealed class WhatWouldNarrowTests
         Assert.Equal(
             [("occupation", 39), ("cessation", 1)],
             Asked(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Furnished("2026-04-20", 10m).Ended("2026-04-20")
-                .Completed("2026-04-20", CompletionTheory.Cessation, contested: true).Completed("2026-04-21", contested: true).Completed("2026-05-30", CompletionTheory.Occupation, contested: true))
-            .Where(q => q.Text.Contains("be ruled out", StringComparison.Ordinal)).Select(q => (q.Text.Contains("occupation", StringComparison.Ordinal) ? "occupation" : q.Text.Contains("cessation", StringComparison.Ordinal) ? "cessation" : q.Text, q.Days!.Value)));
+                .Completed("2026-04-20", CompletionTheory.Cessation, contested: true).Completed("2026-04-21", contested: true)
+                .Completed("2026-05-30", CompletionTheory.Occupation, contested: true))
+            .Where(q => q.Text.Contains("be ruled out", StringComparison.Ordinal))
+            .Select(q => (q.Text.Contains("occupation", StringComparison.Ordinal)
+                ? "occupation" : q.Text.Contains("cessation", StringComparison.Ordinal) ? "cessation" : q.Text, q.Days!.Value)));
 }

@@ -9,7 +9,8 @@ namespace Stringline.Law.Tests.ClaimOfLien;
 public sealed class WhichLienTests
 {
     private static JobBuilder Architect(string? commenced) => new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Price(24_000m)
-        .Contract(c => c with { Written = true }).Work(w => w with { Permit = new Permit { Number = "B-1" }, Commenced = commenced is null ? null : Day(commenced) })
+        .Contract(c => c with { Written = true })
+        .Work(w => w with { Permit = new Permit { Number = "B-1" }, Commenced = commenced is null ? null : Day(commenced) })
         .Furnished("2025-03-05", 24_000m, until: "2025-06-30").Ended("2025-06-30");
 
     private static LienKind? Of(JobBuilder job, string asOf = "2026-07-15")
@@ -24,7 +25,8 @@ public sealed class WhichLienTests
     [InlineData("2025-11-07", LienKind.Mechanics)]
     [InlineData("2025-11-08", LienKind.Design)]
     [Proves("Civ. Code § 8302(a)")]
-    public void A_claim_of_a_design_professional_that_does_not_say_is_read_by_whether_the_work_had_commenced(string? commenced, LienKind? expected) =>
+    public void A_claim_of_a_design_professional_that_does_not_say_is_read_by_whether_the_work_had_commenced(string? commenced,
+        LienKind? expected) =>
         Assert.Equal(expected, Of(Architect(commenced).ClaimRecorded("2025-11-07")));
 
     [Theory]
@@ -55,10 +57,12 @@ public sealed class WhichLienTests
     [Proves("Civ. Code § 8414(b)")]
     public void A_claim_of_a_design_lien_leaves_the_mechanics_lien_still_to_be_recorded(LienKind? lien)
     {
-        var last = Architect("2025-12-17").ClaimRecorded("2025-11-07", 24_000m, lien: lien).Completed("2026-06-30").On("2026-07-15").Get("claim-of-lien.last-day");
+        var last = Architect("2025-12-17").ClaimRecorded("2025-11-07", 24_000m, lien: lien).Completed("2026-06-30").On("2026-07-15")
+            .Get("claim-of-lien.last-day");
         Assert.Equal(Standing.Open, last.Standing);
         Assert.Equal("2026-09-28", last.Plan());
         Assert.True(last.RuledOut("Civ. Code § 8308(a)"));
-        Assert.Equal(Standing.Kept, Architect("2025-12-17").ClaimRecorded("2026-07-07", 24_000m).Completed("2026-06-30").On("2026-07-15").Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(Standing.Kept, Architect("2025-12-17").ClaimRecorded("2026-07-07", 24_000m).Completed("2026-06-30").On("2026-07-15")
+            .Get("claim-of-lien.last-day").Standing);
     }
 }

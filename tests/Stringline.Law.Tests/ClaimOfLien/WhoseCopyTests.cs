@@ -8,8 +8,10 @@ namespace Stringline.Law.Tests.ClaimOfLien;
 /// <summary>Of which claim a served copy is, to whom one may go, and at what address (Civ. Code § 8416(a)(7), (c)).</summary>
 public sealed class WhoseCopyTests
 {
-    private static JobBuilder Recorded(string on = "2025-11-20") => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(6430m)
-        .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded(on, 6430m);
+    private static JobBuilder Recorded(string on = "2025-11-20") =>
+        new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(6430m)
+        .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22")
+        .ClaimRecorded(on, 6430m);
 
     private static Verdict[] Good(JobBuilder job)
     {
@@ -17,8 +19,8 @@ public sealed class WhoseCopyTests
         return [.. facts.All<ClaimRecorded>().Select(claim => ServiceOfClaim.Of(facts, claim).Good)];
     }
 
-    // The affidavit of service is part of the claim, so a copy is that of the next claim recorded; what was mailed after the last claim came too late for it.
-    // A file that tells of one copy and not of the other's shows no service of the other.
+    // The affidavit of service is part of the claim, so a copy is that of the next claim recorded; what was mailed after the last claim
+    // came too late for it. A file that tells of one copy and not of the other's shows no service of the other.
     [Theory]
     [InlineData(null, Verdict.Open, Verdict.Open)]
     [InlineData("2025-11-19", Verdict.Yes, Verdict.No)]
@@ -30,7 +32,8 @@ public sealed class WhoseCopyTests
     [Proves("Civ. Code § 8416(a)(7)")]
     public void A_copy_is_that_of_the_next_claim_recorded(string? served, Verdict first, Verdict second)
     {
-        JobBuilder Two() => served is null ? Recorded().ClaimRecorded("2025-12-03", 6430m) : Recorded().ClaimRecorded("2025-12-03", 6430m).ClaimServed(served);
+        JobBuilder Two() => served is null
+            ? Recorded().ClaimRecorded("2025-12-03", 6430m) : Recorded().ClaimRecorded("2025-12-03", 6430m).ClaimServed(served);
         Assert.Equal([first, second], Good(Two()));
         // A claim of a design professional's lien of another day is no claim of this kind.
         Assert.Equal([first, second], Good(Two().ClaimRecorded("2025-12-10", lien: LienKind.Design))[..2]);
@@ -64,7 +67,8 @@ public sealed class WhoseCopyTests
     [Fact]
     [Proves("Civ. Code § 8416(e)")]
     public void A_claim_recorded_too_late_is_lost_however_its_copy_was_served() =>
-        Assert.Equal(Standing.Lost, Recorded("2026-01-22").ClaimServed("2026-01-21", Manner.Personal).On("2026-02-02").Get("claim-of-lien.last-day").Standing);
+        Assert.Equal(Standing.Lost, Recorded("2026-01-22").ClaimServed("2026-01-21", Manner.Personal).On("2026-02-02")
+            .Get("claim-of-lien.last-day").Standing);
 
     [Theory]
     [InlineData(PartyCapacity.Owner, true, false)]
@@ -79,7 +83,8 @@ public sealed class WhoseCopyTests
         Assert.Equal((named, inPlace), (ServiceOfClaim.IsNamed(party), ServiceOfClaim.StandsInOwnersPlace(party)));
     }
 
-    // "At the owner's ... residence or place of business address or at the address shown by the building permit": that of the permit is the owner's alone.
+    // "At the owner's ... residence or place of business address or at the address shown by the building permit": that of the permit is the
+    // owner's alone.
     [Theory]
     [InlineData(PartyCapacity.Owner, "1 Quay St", "1 Quay St")]
     [InlineData(PartyCapacity.Owner, " ", "9 Quay St")]
@@ -88,7 +93,8 @@ public sealed class WhoseCopyTests
     [InlineData(PartyCapacity.DirectContractor, null, null)]
     [Proves("Civ. Code § 8416(c)(1)")]
     public void The_address_of_the_permit_is_the_owners_alone(PartyCapacity capacity, string? own, string? expected) =>
-        Assert.Equal(expected, ServiceOfClaim.AddressOf(new Party { Id = "one", Capacity = capacity, Name = "Somebody", Address = own }, Recorded().Work(w => w with { Permit = new Permit { OwnerAddress = "9 Quay St" } }).Build().Work));
+        Assert.Equal(expected, ServiceOfClaim.AddressOf(new Party { Id = "one", Capacity = capacity, Name = "Somebody", Address = own },
+            Recorded().Work(w => w with { Permit = new Permit { OwnerAddress = "9 Quay St" } }).Build().Work));
 
     // A claim of a design professional's lien is measured and asked about by its own sections.
     [Theory]
@@ -97,8 +103,10 @@ public sealed class WhoseCopyTests
     [Proves("Civ. Code § 8060(b)")]
     public void Of_a_design_lien_nothing_is_asked_here(LienKind lien, bool asks)
     {
-        var job = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Price(24_000m).Work(w => w with { Commenced = Day("2025-12-17") })
-            .Furnished("2025-03-05", 24_000m, until: "2025-06-30").Ended("2025-06-30").ClaimRecorded("2025-11-08", 24_000m, county: "Solano", lien: lien);
+        var job = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Price(24_000m)
+            .Work(w => w with { Commenced = Day("2025-12-17") })
+            .Furnished("2025-03-05", 24_000m, until: "2025-06-30").Ended("2025-06-30")
+            .ClaimRecorded("2025-11-08", 24_000m, county: "Solano", lien: lien);
         var last = job.On("2026-01-05").Get("claim-of-lien.last-day");
         Assert.Equal((asks, asks), (last.Asks("(site.alsoIn)"), last.Asks("(claim-recorded.on)")));
     }

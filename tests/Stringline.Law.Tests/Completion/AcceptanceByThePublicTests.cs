@@ -5,12 +5,14 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Completion;
 
 /// <summary>
-/// A private work that an authority must accept, or only approve. Finished Wednesday 22 October 2025: 90 days end on Tuesday 20 January 2026.
-/// In re El Dorado Improvement Corp. (9th Cir. 2003) 335 F.3d 835 against A. J. Raisch Paving v. Mountain View Savings &amp; Loan (1972) 28 Cal.App.3d 832.
+/// A private work that an authority must accept, or only approve. Finished Wednesday 22 October 2025: 90 days end on Tuesday 20 January
+/// 2026. In re El Dorado Improvement Corp. (9th Cir. 2003) 335 F.3d 835 against A. J. Raisch Paving v. Mountain View Savings &amp; Loan
+/// (1972) 28 Cal.App.3d 832.
 /// </summary>
 public sealed class AcceptanceByThePublicTests
 {
-    private static JobBuilder Job(bool? takesOver) => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(64000m)
+    private static JobBuilder Job(bool? takesOver) =>
+        new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Price(64000m)
         .Furnished("2025-08-05", 64000m, until: "2025-10-22").Ended("2025-10-22").Notice("2025-08-14").Completed("2025-10-22")
         .Work(w => w with { SubjectToAcceptanceBy = "Butte County Housing Authority", PublicTakesOver = takesOver });
 
@@ -85,7 +87,8 @@ public sealed class AcceptanceByThePublicTests
     [Proves("Civ. Code § 8180(a)")]
     public void With_nothing_finished_the_claimants_last_work_is_planned_on_unless_the_public_takes_it_over()
     {
-        static JobBuilder Unfinished(bool? takesOver) => new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 64000m, until: "2025-10-22").Ended("2025-10-22")
+        static JobBuilder Unfinished(bool? takesOver) =>
+            new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 64000m, until: "2025-10-22").Ended("2025-10-22")
             .Work(w => w with { SubjectToAcceptanceBy = "City of Oroville", PublicTakesOver = takesOver });
         Assert.Equal("2026-01-20", Last(Unfinished(null)).Plan());
         Assert.Null(Last(Unfinished(true)).Plan());
@@ -96,15 +99,17 @@ public sealed class AcceptanceByThePublicTests
     [Proves("Civ. Code § 8180(a)(3)")]
     public void Sixty_idle_days_are_kept_beside_the_acceptance_too()
     {
-        var job = new JobBuilder().Notice("2025-07-14").Furnished("2025-07-07", 64000m).Ended("2025-07-07").LaborCeased("2025-08-01", unfinished: true)
+        var job = new JobBuilder().Notice("2025-07-14").Furnished("2025-07-07", 64000m).Ended("2025-07-07")
+            .LaborCeased("2025-08-01", unfinished: true)
             .Work(w => w with { SubjectToAcceptanceBy = "City of Oroville" });
         Assert.Equal(["2025-12-29 60 days without labor, should the approval be no acceptance"], Last(job).Lines());
         Assert.Null(Last(job).Band!.Latest);
         Assert.Equal([Firmness.Asserted], CompletionDay.Of(job.FactsOn("2025-12-01"), []).Open.Select(r => r.Firmness));
     }
 
-    // Labor stopped on Monday 6 October 2025; thirty days later, on 10 November, the owner recorded a notice of cessation. The sections count 30 days from
-    // it, to 10 December, whatever completes the work; that it does nothing while the work waits for acceptance can be said.
+    // Labor stopped on Monday 6 October 2025; thirty days later, on 10 November, the owner recorded a notice of cessation. The sections
+    // count 30 days from it, to 10 December, whatever completes the work; that it does nothing while the work waits for acceptance can be
+    // said.
     [Theory]
     [InlineData("2025-12-10", null, Standing.Open)]
     [InlineData("2025-12-11", null, Standing.InDoubt)]
@@ -115,8 +120,10 @@ public sealed class AcceptanceByThePublicTests
     [Proves("Civ. Code § 8412(b)")]
     public void A_notice_of_cessation_may_end_the_time_before_the_acceptance(string asOf, string? claimed, Standing expected)
     {
-        JobBuilder Stopped() => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Furnished("2025-08-05", 64000m, until: "2025-10-06").Ended("2025-10-06").Notice("2025-08-14")
-            .Work(w => w with { SubjectToAcceptanceBy = "Butte County Housing Authority", PublicTakesOver = true }).LaborCeased("2025-10-06")
+        JobBuilder Stopped() => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..")
+            .Furnished("2025-08-05", 64000m, until: "2025-10-06").Ended("2025-10-06").Notice("2025-08-14")
+            .Work(w => w with { SubjectToAcceptanceBy = "Butte County Housing Authority", PublicTakesOver = true })
+            .LaborCeased("2025-10-06")
             .OwnerRecorded("2025-11-10", OwnerNotice.Cessation).OwnerToldUs("2025-11-12", OwnerNotice.Cessation);
         var last = Last(claimed is null ? Stopped() : Stopped().ClaimRecorded(claimed), asOf);
         Assert.Equal(["2025-12-10 if the notice of cessation of 2025-11-10 ends the time before the acceptance"], last.Lines());
@@ -134,7 +141,8 @@ public sealed class AcceptanceByThePublicTests
     [Proves("Civ. Code § 8188(a)")]
     public void One_that_takes_no_effect_ends_nothing_before_the_acceptance()
     {
-        var job = Job(true).LaborCeased("2025-10-22").OwnerRecorded("2025-11-10", OwnerNotice.Cessation, states: "2025-11-01").OwnerToldUs("2025-11-12", OwnerNotice.Cessation);
+        var job = Job(true).LaborCeased("2025-10-22").OwnerRecorded("2025-11-10", OwnerNotice.Cessation, states: "2025-11-01")
+            .OwnerToldUs("2025-11-12", OwnerNotice.Cessation);
         Assert.Empty(Last(job, "2026-06-01").Readings);
     }
 
@@ -150,8 +158,8 @@ public sealed class AcceptanceByThePublicTests
         return CompletionDay.Of(job.FactsOn("2026-09-01"), []);
     }
 
-    // While the authority's acceptance has not come, or somebody disputes it, or nobody knows its day, the work may still wait for it; but not where the
-    // authority only approves (El Dorado), nor where nobody is to accept.
+    // While the authority's acceptance has not come, or somebody disputes it, or nobody knows its day, the work may still wait for it; but
+    // not where the authority only approves (El Dorado), nor where nobody is to accept.
     [Theory]
     [InlineData(null, null, "", false)]
     [InlineData(null, true, "", false)]
@@ -169,7 +177,8 @@ public sealed class AcceptanceByThePublicTests
     [InlineData("City", null, "Actual 2026-04-01, Acceptance 2026-05-04", false)]
     [InlineData("City", true, "Acceptance 2026-05-04 contested, Acceptance 2026-06-01", false)]
     [Proves("Civ. Code § 8180(b)")]
-    public void The_work_may_wait_until_an_acceptance_has_come_that_nobody_disputes(string? by, bool? takesOver, string completed, bool waits)
+    public void The_work_may_wait_until_an_acceptance_has_come_that_nobody_disputes(string? by, bool? takesOver, string completed,
+        bool waits)
     {
         var read = Read(by, takesOver, completed);
         Assert.Equal(waits, read.MayStillWait);
@@ -190,15 +199,17 @@ public sealed class AcceptanceByThePublicTests
     [InlineData("City", false, "Actual 2026-05-04, Acceptance 2026-08-03", false)]
     [InlineData(null, null, "Actual 2026-05-04, Acceptance 2026-08-03", false)]
     [Proves("Civ. Code § 8180(b)")]
-    public void Where_it_was_both_finished_and_accepted_it_is_complete_on_either_reading(string? by, bool? takesOver, string completed, bool either)
+    public void Where_it_was_both_finished_and_accepted_it_is_complete_on_either_reading(string? by, bool? takesOver, string completed,
+        bool either)
     {
         var read = Read(by, takesOver, completed);
         Assert.Equal(either, read.IsCertainEitherWay);
-        Assert.Equal(either || (takesOver == true && by is not null) || (completed.StartsWith("Actual 2026-05-04,", StringComparison.Ordinal) && (by is null || takesOver == false)), read.EndFirm);
+        Assert.Equal(either || (takesOver == true && by is not null)
+            || (completed.StartsWith("Actual 2026-05-04,", StringComparison.Ordinal) && (by is null || takesOver == false)), read.EndFirm);
     }
 
-    // Where the public may take the work over whatever else completes it is no more than asserted, and no less doubtful than it was; the acceptance is the
-    // other reading. A file that names no authority waits for none, whatever it says of a taking over.
+    // Where the public may take the work over whatever else completes it is no more than asserted, and no less doubtful than it was; the
+    // acceptance is the other reading. A file that names no authority waits for none, whatever it says of a taking over.
     [Theory]
     [InlineData("City", null, "Actual 2026-05-04", "actual completion, should the approval be no acceptance Asserted")]
     [InlineData("City", null, "Actual 2026-05-04 contested", "actual completion, should the approval be no acceptance Contested")]

@@ -4,12 +4,13 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Completion;
 
 /// <summary>
-/// Nobody sends the claimant the resolution by which a public entity accepts the work (Civ. Code § 9200(a)), so it may have been taken on any day
-/// since the last one on which work was surely going on: that day is planned on. Counted apart with Python's calendar arithmetic.
+/// Nobody sends the claimant the resolution by which a public entity accepts the work (Civ. Code § 9200(a)), so it may have been taken on
+/// any day since the last one on which work was surely going on: that day is planned on. Counted apart with Python's calendar arithmetic.
 /// </summary>
 public sealed class AcceptanceUnknownTests
 {
-    private static JobBuilder Job() => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14", Manner.CertifiedMail, "city", "direct");
+    private static JobBuilder Job() => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Ended("2025-08-05")
+        .Notice("2025-08-14", Manner.CertifiedMail, "city", "direct");
 
     [Theory]
     [InlineData("2025-11-03", Standing.Open)]
@@ -69,7 +70,8 @@ public sealed class AcceptanceUnknownTests
     [InlineData(null, null, "2025-09-02", "2025-10-06", "2025-10-06")]
     [InlineData("2025-12-08", "2025-11-18", "2025-09-02", "2025-10-06", "2025-12-08")]
     [Proves("Civ. Code § 9200(a)")]
-    public void Completion_is_no_earlier_than_the_last_day_on_which_the_work_was_surely_going_on(string? commenced, string? ended, string? ceased, string? resumed, string expected)
+    public void Completion_is_no_earlier_than_the_last_day_on_which_the_work_was_surely_going_on(string? commenced, string? ended,
+        string? ceased, string? resumed, string expected)
     {
         var job = new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m);
         if (commenced is not null)
@@ -86,8 +88,10 @@ public sealed class AcceptanceUnknownTests
     [Proves("Civ. Code § 9200(a)")]
     public void An_acceptance_that_is_disputed_leaves_the_earlier_day_to_plan_on_and_an_undisputed_one_does_not()
     {
-        Assert.Equal(["2025-08-05", "2025-10-22"], Job().Completed("2025-10-22", CompletionTheory.Acceptance, contested: true).On("2025-12-01").Get("completion.day").DaysOf());
-        Assert.Equal(["2025-10-22"], Job().Completed("2025-10-22", CompletionTheory.Acceptance).On("2025-12-01").Get("completion.day").DaysOf());
+        Assert.Equal(["2025-08-05", "2025-10-22"], Job().Completed("2025-10-22", CompletionTheory.Acceptance, contested: true)
+            .On("2025-12-01").Get("completion.day").DaysOf());
+        Assert.Equal(["2025-10-22"], Job().Completed("2025-10-22", CompletionTheory.Acceptance).On("2025-12-01").Get("completion.day")
+            .DaysOf());
     }
 
     // A notice that the entity recorded says that the work was accepted, though nobody entered the acceptance.
@@ -105,8 +109,10 @@ public sealed class AcceptanceUnknownTests
     [Proves("Civ. Code § 9204(c)")]
     public void A_notice_held_to_have_no_effect_or_for_one_contract_alone_says_nothing_of_the_whole_work()
     {
-        Assert.Equal(["2025-08-05"], Job().OwnerRecorded("2025-10-29", states: "2025-10-22", heldIneffective: true).On("2025-12-01").Get("completion.day").DaysOf());
-        Assert.Equal(["2025-08-05"], Job().OwnerRecorded("2025-10-29", states: "2025-10-22", contractOf: "direct").On("2025-12-01").Get("completion.day").DaysOf());
+        Assert.Equal(["2025-08-05"], Job().OwnerRecorded("2025-10-29", states: "2025-10-22", heldIneffective: true).On("2025-12-01")
+            .Get("completion.day").DaysOf());
+        Assert.Equal(["2025-08-05"], Job().OwnerRecorded("2025-10-29", states: "2025-10-22", contractOf: "direct").On("2025-12-01")
+            .Get("completion.day").DaysOf());
     }
 
     [Theory]
@@ -115,7 +121,8 @@ public sealed class AcceptanceUnknownTests
     [Proves("Civ. Code § 9356(a)")]
     public void A_recorded_notice_of_acceptance_ends_the_time_thirty_days_later_as_one_of_completion_does(string asOf, Standing expected)
     {
-        var last = Job().Completed("2025-10-22", CompletionTheory.Acceptance).OwnerRecorded("2025-10-27", OwnerNotice.Acceptance, "2025-10-22").On(asOf).Get("stop-payment-notice.last-day");
+        var last = Job().Completed("2025-10-22", CompletionTheory.Acceptance)
+            .OwnerRecorded("2025-10-27", OwnerNotice.Acceptance, "2025-10-22").On(asOf).Get("stop-payment-notice.last-day");
         Assert.Equal(["2025-11-26"], last.DaysOf());
         Assert.Equal(expected, last.Standing);
         Assert.True(last.Says("notice of acceptance"));
@@ -125,10 +132,13 @@ public sealed class AcceptanceUnknownTests
     [Proves("Civ. Code § 9356(b)")]
     public void Idle_labor_under_the_State_Contract_Act_gives_no_day_but_a_caution()
     {
-        var under = Job().IndexSearched("2025-12-01").LaborCeased("2025-08-29").Work(w => w with { StateContractAct = true }).On("2025-12-01").Get("stop-payment-notice.last-day");
+        var under = Job().IndexSearched("2025-12-01").LaborCeased("2025-08-29").Work(w => w with { StateContractAct = true })
+            .On("2025-12-01").Get("stop-payment-notice.last-day");
         Assert.Equal(["2025-11-27"], under.DaysOf()); // 90 days after 29 August, the last day on which the work was surely going on
         Assert.True(under.Says("somebody may count the 90 days from the idleness"));
-        Assert.False(Job().LaborCeased("2025-08-29").Work(w => w with { StateContractAct = false }).On("2025-12-01").Get("stop-payment-notice.last-day").Says("from the idleness"));
-        Assert.False(Job().Work(w => w with { StateContractAct = true }).On("2025-12-01").Get("stop-payment-notice.last-day").Says("from the idleness"));
+        Assert.False(Job().LaborCeased("2025-08-29").Work(w => w with { StateContractAct = false }).On("2025-12-01")
+            .Get("stop-payment-notice.last-day").Says("from the idleness"));
+        Assert.False(Job().Work(w => w with { StateContractAct = true }).On("2025-12-01").Get("stop-payment-notice.last-day")
+            .Says("from the idleness"));
     }
 }

@@ -62,7 +62,8 @@ public sealed class CompletionDayTests
     [InlineData("2026-05-18", "completion by occupation 2026-05-18 Certain")]
     [Proves("Civ. Code § 8180(a)(2)")]
     public void Occupation_completes_the_work_on_the_later_of_use_and_cessation_of_labor(string ceased, string expected) =>
-        Assert.Contains(expected, Lines(Read(new JobBuilder().Completed("2026-05-04", CompletionTheory.Occupation).LaborCeased(ceased), "2026-06-01")));
+        Assert.Contains(expected,
+            Lines(Read(new JobBuilder().Completed("2026-05-04", CompletionTheory.Occupation).LaborCeased(ceased), "2026-06-01")));
 
     // Mott v. Wright (1919) 43 Cal.App. 21: the owner lived there from March 1915 while work went on to 12 May; complete 12 May.
     [Fact]
@@ -94,7 +95,8 @@ public sealed class CompletionDayTests
     public void An_occupation_in_doubt_joins_a_stop_in_doubt_end_by_end() =>
         Assert.Contains(
             "completion by occupation 2026-05-06..2026-05-11 Certain",
-            Lines(Read(new JobBuilder().Completed("2026-05-04..2026-05-11", CompletionTheory.Occupation).LaborCeased("2026-05-06..2026-05-08"), "2026-06-01")));
+            Lines(Read(new JobBuilder().Completed("2026-05-04..2026-05-11", CompletionTheory.Occupation)
+                .LaborCeased("2026-05-06..2026-05-08"), "2026-06-01")));
 
     [Fact]
     [Proves("Civ. Code § 8180(b)")]
@@ -192,7 +194,8 @@ public sealed class CompletionDayTests
     [Fact]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void A_contention_of_cessation_without_the_stop_is_asserted_only() =>
-        Assert.Equal(["completion by cessation of labor 2026-05-04 Asserted"], Lines(Read(new JobBuilder().Completed("2026-05-04", CompletionTheory.Cessation))));
+        Assert.Equal(["completion by cessation of labor 2026-05-04 Asserted"],
+            Lines(Read(new JobBuilder().Completed("2026-05-04", CompletionTheory.Cessation))));
 
     [Fact]
     [Proves("Civ. Code § 8180(a)")]
@@ -200,7 +203,8 @@ public sealed class CompletionDayTests
     {
         // If the contention fails, nothing is known of completion and the day to plan on is the claimant's own last work again.
         var read = Read(new JobBuilder().Furnished("2026-04-06", 10m).Completed("2026-05-04", contested: true));
-        Assert.Equal(["completion unknown: not before our own last work 2026-04-06 Floor", "actual completion 2026-05-04 Contested"], Lines(read));
+        Assert.Equal(["completion unknown: not before our own last work 2026-04-06 Floor", "actual completion 2026-05-04 Contested"],
+            Lines(read));
         Assert.True(read.SaidComplete);
         Assert.False(read.EndKnown);
         Assert.False(read.EndFirm);
@@ -233,31 +237,38 @@ public sealed class CompletionDayTests
     [Proves("Civ. Code § 8182(c)")]
     public void A_later_day_stated_by_the_owner_yields_to_a_certain_completion_once_it_is_settled_that_it_has_no_effect()
     {
-        static string[] Lines(bool held) => CompletionDayTests.Lines(Read(new JobBuilder().Completed("1991-01-23").OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: held), "1991-07-01"));
+        static string[] Lines(bool held) =>
+            CompletionDayTests.Lines(Read(new JobBuilder().Completed("1991-01-23")
+                .OwnerRecorded("1991-06-25", states: "1991-06-18", heldIneffective: held), "1991-07-01"));
         Assert.Equal(["actual completion 1991-01-23 Certain"], Lines(held: true));
-        Assert.Equal(["actual completion 1991-01-23 Certain", "completion as the owner's notice states 1991-06-18 Asserted"], Lines(held: false));
+        Assert.Equal(["actual completion 1991-01-23 Certain", "completion as the owner's notice states 1991-06-18 Asserted"],
+            Lines(held: false));
     }
 
-    // Recorded Thursday 1 October 2026 without a day of its own, a notice is in time for 16 September at the earliest. Where the file's day may be before that the two
-    // contradict each other, and the owner's may be any day up to the recording.
+    // Recorded Thursday 1 October 2026 without a day of its own, a notice is in time for 16 September at the earliest. Where the file's day
+    // may be before that the two contradict each other, and the owner's may be any day up to the recording.
     [Theory]
     [InlineData("2026-09-14..2026-09-18", "2026-10-01")]
     [InlineData("2026-09-16..2026-09-18", "2026-09-18")]
     [Proves("Civ. Code § 8182(c)")]
     public void A_notice_that_states_no_day_contradicts_a_day_in_doubt_that_may_be_too_early_for_it(string completed, string latest)
     {
-        var readings = CompletionDay.Of(new JobBuilder().Furnished("2026-08-31", 10m).Completed(completed).OwnerRecorded("2026-10-01").FactsOn("2026-12-18"), OwnersNotice.Of(
-            new JobBuilder().Furnished("2026-08-31", 10m).Completed(completed).OwnerRecorded("2026-10-01").FactsOn("2026-12-18"), OpenDays.Statutory)).Open;
+        var readings = CompletionDay.Of(new JobBuilder().Furnished("2026-08-31", 10m).Completed(completed).OwnerRecorded("2026-10-01")
+            .FactsOn("2026-12-18"), OwnersNotice.Of(
+            new JobBuilder().Furnished("2026-08-31", 10m).Completed(completed).OwnerRecorded("2026-10-01").FactsOn("2026-12-18"),
+                OpenDays.Statutory)).Open;
         Assert.Equal(JobBuilder.Day(latest), readings.Max(r => r.On.Latest));
     }
 
-    // Completed on 1 August 2026 and recorded between the 13th and the 16th: in time whenever it was recorded, for the day that it does not state too.
+    // Completed on 1 August 2026 and recorded between the 13th and the 16th: in time whenever it was recorded, for the day that it does not
+    // state too.
     [Fact]
     [Proves("Civ. Code § 8182(a)")]
     [Proves("Civ. Code § 8612(b)")]
     public void A_notice_that_states_no_day_is_tried_only_with_recordings_for_which_it_is_in_time()
     {
-        var answer = new JobBuilder().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }).PaymentBond("2026-06-01").Furnished("2026-06-10", 3050m).Completed("2026-08-01").OwnerRecorded("2026-08-13..2026-08-16").On("2026-08-20");
+        var answer = new JobBuilder().Work(w => w with { Use = WorkUse.OwnerOccupiedOneToFour }).PaymentBond("2026-06-01")
+            .Furnished("2026-06-10", 3050m).Completed("2026-08-01").OwnerRecorded("2026-08-13..2026-08-16").On("2026-08-20");
         Assert.Equal(["2026-09-12", "2026-09-15"], answer.Get("claim-of-lien.last-day").DaysOf().Distinct());
         Assert.Equal(["2026-08-28", "2026-08-31"], answer.Get("payment-bond.notice-last-day").DaysOf().Distinct());
     }

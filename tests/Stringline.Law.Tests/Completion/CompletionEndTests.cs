@@ -4,7 +4,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.Completion;
 
-/// <summary>A doubt about completion has an end only where no open reading leaves the time without one, and begins where the work did.</summary>
+/// <summary>
+/// A doubt about completion has an end only where no open reading leaves the time without one, and begins where the work did.
+/// </summary>
 public sealed class CompletionEndTests
 {
     private static Finding Last(JobBuilder job, string asOf) => job.On(asOf).Get("claim-of-lien.last-day");
@@ -14,7 +16,8 @@ public sealed class CompletionEndTests
     [Proves("Civ. Code § 8180(a)(1)")]
     public void Where_the_only_completion_is_contested_no_end_is_known()
     {
-        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22", contested: true);
+        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05")
+            .Completed("2025-10-22", contested: true);
         var answer = job.On("2026-02-10");
         Assert.Null(answer.Get("claim-of-lien.last-day").Band!.Latest);
         Assert.Equal(Standing.InDoubt, answer.Get("claim-of-lien.last-day").Standing);
@@ -32,17 +35,20 @@ public sealed class CompletionEndTests
     [InlineData("payment-bond.action-last-day")]
     [Proves("Civ. Code § 8180(a)(1)")]
     public void Nor_is_one_for_the_remedies_that_count_from_completion(string id) =>
-        Assert.Null(new JobBuilder().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22", contested: true)
+        Assert.Null(new JobBuilder().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05")
+            .Completed("2025-10-22", contested: true)
             .On("2025-11-10").Get(id).Band!.Latest);
 
-    // Plans of 12 December 2025 for a work that began on Monday 6 April 2026: 90 days end on Sunday 5 July; Friday the 3rd keeps the Fourth.
+    // Plans of 12 December 2025 for a work that began on Monday 6 April 2026: 90 days end on Sunday 5 July; Friday the 3rd keeps the
+    // Fourth.
     [Theory]
     [InlineData("2026-05-01")]
     [InlineData("2026-02-02")]
     [Proves("Civ. Code § 8180(a)")]
     public void The_floor_is_not_before_the_work_began(string asOf)
     {
-        var last = Last(new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2025-09-08", 24000m, until: "2025-12-12").Ended("2025-12-12")
+        var last = Last(new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2025-09-08", 24000m, until: "2025-12-12")
+            .Ended("2025-12-12")
             .Work(w => w with { Commenced = JobBuilder.Day("2026-04-06") }), asOf);
         Assert.Equal("2026-07-02", last.Plan());
         Assert.Equal(Standing.Open, last.Standing);
@@ -53,7 +59,8 @@ public sealed class CompletionEndTests
     [Fact]
     [Proves("Civ. Code § 8180(a)")]
     public void The_floor_is_not_before_the_claimant_ceased() =>
-        Assert.Equal("2026-02-13", Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-11-18"), "2025-12-01").Plan());
+        Assert.Equal("2026-02-13",
+            Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-11-18"), "2025-12-01").Plan());
 
     // Labor stopped on 1 September and resumed on 20 October: 90 days from the 20th end on Sunday 18 January 2026, and Monday is a holiday.
     [Theory]
@@ -61,7 +68,8 @@ public sealed class CompletionEndTests
     [InlineData("2025-08-01", "2025-08-10", "2025-11-07")]
     [Proves("Civ. Code § 8180(a)")]
     public void The_floor_is_not_before_labor_that_resumed(string ceased, string resumed, string plan) =>
-        Assert.Equal(plan, Last(new JobBuilder().Notice("2025-08-01").Furnished("2025-07-28", 6430m).Ended("2025-07-28").LaborCeased(ceased, resumed), "2025-10-30").Plan());
+        Assert.Equal(plan, Last(new JobBuilder().Notice("2025-08-01").Furnished("2025-07-28", 6430m).Ended("2025-07-28")
+            .LaborCeased(ceased, resumed), "2025-10-30").Plan());
 
     // A completion said to have been before the work began cannot be; one on a day in doubt is cut to what can be.
     [Theory]
@@ -81,8 +89,8 @@ public sealed class CompletionEndTests
         Assert.Equal(completed.StartsWith("2026-03-02", StringComparison.Ordinal), answer.Get("completion.day").Asks("(work.commenced)"));
     }
 
-    // Furnished on 6 April. The floor is the last day on which labor is known; where that is in doubt, the earliest that it can have been, and what lies ahead
-    // of the day of asking is not known yet.
+    // Furnished on 6 April. The floor is the last day on which labor is known; where that is in doubt, the earliest that it can have been,
+    // and what lies ahead of the day of asking is not known yet.
     [Theory]
     [InlineData(null, null, null, "2026-05-10", "2026-04-06")]
     [InlineData("2026-04-20", null, null, "2026-05-10", "2026-04-20")]
@@ -123,6 +131,9 @@ public sealed class CompletionEndTests
             job.Furnished(furnished, 10m);
         if (ceased is not null)
             job.LaborCeased(ceased);
-        Assert.Equal(floor is null ? [] : [floor], job.On("2026-04-20").Get("completion.day").Readings.Where(r => r.Name.StartsWith("acceptance unknown", StringComparison.Ordinal)).Select(r => LawText.IsoDay(r.Day)));
+        Assert.Equal(floor is null
+            ? [] : [floor], job.On("2026-04-20")
+            .Get("completion.day").Readings.Where(r => r.Name.StartsWith("acceptance unknown", StringComparison.Ordinal))
+            .Select(r => LawText.IsoDay(r.Day)));
     }
 }

@@ -38,14 +38,19 @@ public sealed class CompletionProperties
             (certain, notice, recorded, back, says) =>
             {
                 var states = recorded.PlusDays(-back);
-                var after = ActBy(certain.Job.With(new OwnerRecorded { Index = 0, On = DayFact.On(recorded), Notice = notice, States = says ? states : null }));
+                var after = ActBy(certain.Job.With(new OwnerRecorded { Index = 0, On = DayFact.On(recorded), Notice = notice, States = says
+                    ? states : null }));
                 Assert.True(after <= ActBy(certain.Job));
                 var good = notice == OwnerNotice.Cessation ? !says || states.PlusDays(30) <= recorded
-                    : !says || (states <= recorded && recorded <= OpenDays.Statutory.RollForwardOnAnyList(NumberTable.Shipped.LastDay(Number.RecordCompletion, states)));
+                    : !says || (states <= recorded
+                        && recorded <= OpenDays.Statutory
+                        .RollForwardOnAnyList(NumberTable.Shipped.LastDay(Number.RecordCompletion, states)));
                 if (good)
-                    Assert.True(after <= recorded.PlusDays(certain.Job.Claimant.Role == ClaimantRole.DirectContractor ? 60 : 30), $"plans on {after}");
+                    Assert.True(after <= recorded.PlusDays(certain.Job.Claimant.Role == ClaimantRole.DirectContractor ? 60 : 30),
+                        $"plans on {after}");
             },
-            print: t => $"{t.Item2} recorded {t.Item3} states -{t.Item4} {t.Item5} in {t.Item1.Completed} {t.Item1.Job.Print()}", iter: Tries);
+            print: t => $"{t.Item2} recorded {t.Item3} states -{t.Item4} {t.Item5} in {t.Item1.Completed} {t.Item1.Job.Print()}",
+                iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8180(a)")]
@@ -74,7 +79,8 @@ public sealed class CompletionProperties
                 var completion = CompletionDay.Of(facts, OwnersNotice.Of(facts, OpenDays.Statutory));
                 var band = Last(job, asOf).Band;
                 var waits = job.Work is { SubjectToAcceptanceBy: not null, PublicTakesOver: not false }
-                    && !facts.All<Completed>().Any(c => c is { By: CompletionTheory.Acceptance, Contested: false, On: not DayFact.Unknown });
+                    && !facts.All<Completed>()
+                    .Any(c => c is { By: CompletionTheory.Acceptance, Contested: false, On: not DayFact.Unknown });
                 var ends = (completion.IsCertainEitherWay || completion.Open.Any(r => r.Firmness == Firmness.Certain)) && !waits;
                 Assert.True(band is null || band.Latest is not null == ends);
             },
@@ -83,14 +89,19 @@ public sealed class CompletionProperties
     [Fact]
     [Proves("Civ. Code § 8190(b)")]
     public void A_copy_in_no_good_manner_never_loses_the_right_before_day_ninety() =>
-        Gen.Select(Certain, Draw.Day, Gen.Int[0, 40], Gen.OneOf((Manner?[])[null, Manner.Email, Manner.Fax, Manner.FirstClassMail, Manner.CertificateOfMailing, Manner.Other]), Gen.Int[0, 90]).Sample(
+        Gen.Select(Certain, Draw.Day, Gen.Int[0, 40],
+            Gen.OneOf((Manner?[])[null, Manner.Email, Manner.Fax, Manner.FirstClassMail, Manner.CertificateOfMailing, Manner.Other]),
+                Gen.Int[0, 90]).Sample(
             (certain, recorded, late, manner, days) =>
             {
                 // A copy is due to it: it gave the owner notice, and the owner does not live there.
                 var job = (certain.Job with { Work = certain.Job.Work with { Use = WorkUse.Commercial } })
-                    .With(new NoticeGiven { Index = 0, On = DayFact.On(LienJobGen.Start.PlusDays(-5)), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail, To = ["owner", "direct"] })
-                    .With(new OwnerRecorded { Index = 0, On = DayFact.On(recorded), Notice = OwnerNotice.Completion, States = certain.Completed })
-                    .With(new OwnerToldUs { Index = 0, On = DayFact.On(recorded.PlusDays(late)), Notice = OwnerNotice.Completion, Manner = manner });
+                    .With(new NoticeGiven { Index = 0, On = DayFact.On(LienJobGen.Start.PlusDays(-5)), Notice = NoticeKind.Preliminary,
+                        Manner = Manner.CertifiedMail, To = ["owner", "direct"] })
+                    .With(new OwnerRecorded { Index = 0, On = DayFact.On(recorded), Notice = OwnerNotice.Completion,
+                        States = certain.Completed })
+                    .With(new OwnerToldUs { Index = 0, On = DayFact.On(recorded.PlusDays(late)), Notice = OwnerNotice.Completion,
+                        Manner = manner });
                 // Where another completion came first its own ninety days are the measure.
                 var facts = new FactsAsOf(job, Late);
                 var first = CompletionDay.Of(facts, OwnersNotice.Of(facts, OpenDays.Statutory)).Open.Min(r => r.On.Earliest);
@@ -112,7 +123,9 @@ public sealed class CompletionProperties
             (drawn, asOf) =>
             {
                 JobFile Use(WorkUse? use) => drawn with { Work = drawn.Work with { Use = use } };
-                JobFile Title(TitleSource? title) => drawn with { Parties = [.. drawn.Parties.Select(p => p.Capacity == PartyCapacity.Owner ? p with { TookTitleBy = title } : p)] };
+                JobFile Title(TitleSource? title) =>
+                    drawn with { Parties =
+                        [.. drawn.Parties.Select(p => p.Capacity == PartyCapacity.Owner ? p with { TookTitleBy = title } : p)] };
                 Assert.True(Last(Use(null), asOf).ActBy is not { } use || use <= Last(Use(WorkUse.OwnerOccupiedOneToFour), asOf).ActBy);
                 Assert.True(Last(Title(null), asOf).ActBy is not { } title || title <= Last(Title(TitleSource.Foreclosure), asOf).ActBy);
             },
@@ -121,12 +134,15 @@ public sealed class CompletionProperties
     [Fact]
     [Proves("Civ. Code § 8186(a)")]
     public void A_claim_recorded_after_the_notice_for_its_contract_is_never_void_for_work_done_later() =>
-        Gen.Select(Gen.Int[0, 15], Gen.Int[1, 29], Gen.Int[0, 80], Gen.OneOf(ClaimantRole.Subcontractor, ClaimantRole.Supplier, ClaimantRole.Laborer)).Sample(
+        Gen.Select(Gen.Int[0, 15], Gen.Int[1, 29], Gen.Int[0, 80],
+            Gen.OneOf(ClaimantRole.Subcontractor, ClaimantRole.Supplier, ClaimantRole.Laborer)).Sample(
             (after, claimed, more, role) =>
             {
                 string Iso(int days) => LawText.IsoDay(LienJobGen.Start.PlusDays(60 + days));
-                var job = new JobBuilder().Role(role).Licensed("2020-01-01..").Work(w => w with { SeveralDirectContracts = true }).Notice(Iso(-30)).Furnished(Iso(-30), 10m)
-                    .OwnerRecorded(Iso(after), states: Iso(0), contractOf: "direct").OwnerToldUs(Iso(after)).ClaimRecorded(Iso(after + claimed), 10m).Furnished(Iso(after + claimed + more), 1m);
+                var job = new JobBuilder().Role(role).Licensed("2020-01-01..").Work(w => w with { SeveralDirectContracts = true })
+                    .Notice(Iso(-30)).Furnished(Iso(-30), 10m)
+                    .OwnerRecorded(Iso(after), states: Iso(0), contractOf: "direct").OwnerToldUs(Iso(after))
+                    .ClaimRecorded(Iso(after + claimed), 10m).Furnished(Iso(after + claimed + more), 1m);
                 Assert.Equal(Standing.Kept, job.On(Iso(after + claimed + more)).Get("claim-of-lien.last-day").Standing);
             },
             iter: Tries);

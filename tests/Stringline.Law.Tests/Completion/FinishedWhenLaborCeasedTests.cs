@@ -4,12 +4,14 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Completion;
 
 /// <summary>
-/// Labor ceased on Wednesday 1 October 2025 and nothing is told of completion: the work may have been finished that day, so that 90 days end on
-/// Tuesday 30 December; or it was left unfinished, complete in law on the sixtieth day, 30 November, and 90 days end on Saturday 28 February 2026.
+/// Labor ceased on Wednesday 1 October 2025 and nothing is told of completion: the work may have been finished that day, so that 90 days
+/// end on Tuesday 30 December; or it was left unfinished, complete in law on the sixtieth day, 30 November, and 90 days end on Saturday 28
+/// February 2026.
 /// </summary>
 public sealed class FinishedWhenLaborCeasedTests
 {
-    private static JobBuilder Job(bool? unfinished = null) => new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-09-12").LaborCeased("2025-10-01", unfinished: unfinished);
+    private static JobBuilder Job(bool? unfinished = null) => new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m)
+        .Ended("2025-09-12").LaborCeased("2025-10-01", unfinished: unfinished);
 
     private static Finding Last(JobBuilder job, string asOf = "2025-12-15") => job.On(asOf).Get("claim-of-lien.last-day");
 
@@ -48,7 +50,8 @@ public sealed class FinishedWhenLaborCeasedTests
         Assert.False(Job().Completed("2025-10-07").On("2025-12-15").Get("completion.day").Asks("(labor-ceased.unfinished)"));
     }
 
-    // Occupied by the owner, labor not told: use alone completes nothing (§ 8180(a)(2)). It is planned on, and nothing is surely lost by it.
+    // Occupied by the owner, labor not told: use alone completes nothing (§ 8180(a)(2)). It is planned on, and nothing is surely lost by
+    // it.
     [Theory]
     [InlineData(CompletionTheory.Occupation)]
     [InlineData(CompletionTheory.Acceptance)]
@@ -69,7 +72,8 @@ public sealed class FinishedWhenLaborCeasedTests
     [Proves("Civ. Code § 8182(d)")]
     public void The_owners_notice_alone_loses_nothing_before_it_is_known_that_the_work_was_complete()
     {
-        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-09-12").OwnerRecorded("2025-10-08", states: "2025-10-01").OwnerToldUs("2025-10-10");
+        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-09-12")
+            .OwnerRecorded("2025-10-08", states: "2025-10-01").OwnerToldUs("2025-10-10");
         Assert.Equal("2025-11-07", Last(job, "2025-11-03").Plan());
         Assert.Equal(Standing.InDoubt, Last(job, "2026-02-03").Standing);
         Assert.Equal(Standing.Lost, Last(job.Completed("2025-10-01"), "2026-02-03").Standing);

@@ -4,12 +4,13 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Completion;
 
 /// <summary>
-/// The searches of the county index, told by the watch over it. A notice may be recorded in any county in which a part of the work is (Civ. Code
-/// § 8060(b)), so of several counties the one searched least lately counts.
+/// The searches of the county index, told by the watch over it. A notice may be recorded in any county in which a part of the work is (Civ.
+/// Code § 8060(b)), so of several counties the one searched least lately counts.
 /// </summary>
 public sealed class IndexSearchesTests
 {
-    private static JobBuilder Job(params string[] alsoIn) => new JobBuilder().Notice("2026-01-05").Furnished("2026-01-05", 1m).Work(w => w with { Site = w.Site with { AlsoIn = alsoIn } });
+    private static JobBuilder Job(params string[] alsoIn) =>
+        new JobBuilder().Notice("2026-01-05").Furnished("2026-01-05", 1m).Work(w => w with { Site = w.Site with { AlsoIn = alsoIn } });
 
     private static Finding Watch(JobBuilder job, string asOf = "2026-06-15") => job.On(asOf).Get("index-watch.next-day");
 

@@ -15,7 +15,8 @@ public sealed class LaborStopTests
         return CompletionDay.Of(facts, OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory));
     }
 
-    private static string[] Lines(CompletionReadings readings) => [.. readings.Open.Select(r => $"{r.Name} {r.On.Earliest:uuuu-MM-dd}..{r.On.Latest:uuuu-MM-dd} {r.Firmness}")];
+    private static string[] Lines(CompletionReadings readings) =>
+        [.. readings.Open.Select(r => $"{r.Name} {r.On.Earliest:uuuu-MM-dd}..{r.On.Latest:uuuu-MM-dd} {r.Firmness}")];
 
     [Fact]
     [Proves("Civ. Code § 8180(a)(3)")]
@@ -30,7 +31,8 @@ public sealed class LaborStopTests
     [InlineData("2026-05-01", "60 days without labor 2026-05-01..2026-05-01 Certain")]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void Before_the_sixtieth_day_it_is_a_projection(string asOf, string expected) =>
-        Assert.Equal([expected], Lines(Read(new JobBuilder().LaborCeased("2026-03-02"), asOf)).Where(l => l.StartsWith("60", StringComparison.Ordinal)));
+        Assert.Equal([expected], Lines(Read(new JobBuilder().LaborCeased("2026-03-02"), asOf))
+            .Where(l => l.StartsWith("60", StringComparison.Ordinal)));
 
     // Idle on 59 days (3 March to 30 April) when labor resumes on 1 May; on 60 when it resumes on 2 May; on 61 on 3 May.
     [Theory]
@@ -51,7 +53,8 @@ public sealed class LaborStopTests
     [Proves("Civ. Code § 8180(a)(3)")]
     public void A_stop_on_a_day_in_doubt_gives_a_span_and_a_resumption_inside_it_a_contest()
     {
-        Assert.Equal(["60 days without labor 2026-05-01..2026-05-05 Certain"], Lines(Read(new JobBuilder().LaborCeased("2026-03-02..2026-03-06"))));
+        Assert.Equal(["60 days without labor 2026-05-01..2026-05-05 Certain"],
+            Lines(Read(new JobBuilder().LaborCeased("2026-03-02..2026-03-06"))));
         var contested = Read(new JobBuilder().LaborCeased("2026-03-02..2026-03-06", "2026-05-04"));
         Assert.Equal(Firmness.Contested, Assert.Single(contested.Open).Firmness);
         Assert.Equal(JobBuilder.Day("2026-05-01"), contested.Open[0].On.Earliest);
@@ -64,7 +67,9 @@ public sealed class LaborStopTests
     [InlineData(ClaimantRole.EquipmentLessor, Firmness.Certain)]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void The_claimants_own_labor_during_the_stop_speaks_against_it_and_a_delivery_does_not(ClaimantRole role, Firmness expected) =>
-        Assert.Equal(expected, Read(new JobBuilder().Role(role).LaborCeased("2026-03-02").Furnished("2026-04-01", 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal) && !r.Name.EndsWith("our own last work", StringComparison.Ordinal)).Firmness);
+        Assert.Equal(expected, Read(new JobBuilder().Role(role).LaborCeased("2026-03-02").Furnished("2026-04-01", 10m)).Open
+            .Single(r => r.Name.StartsWith("60", StringComparison.Ordinal)
+                && !r.Name.EndsWith("our own last work", StringComparison.Ordinal)).Firmness);
 
     [Theory]
     [InlineData("2026-03-02", Firmness.Certain)]
@@ -73,10 +78,12 @@ public sealed class LaborStopTests
     [InlineData("2026-05-02", Firmness.Certain)]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void Own_labor_counts_only_after_the_last_day_and_within_the_sixty(string worked, Firmness expected) =>
-        Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished(worked, 10m)).Open.Single(r => r.Name.StartsWith("60", StringComparison.Ordinal) && !r.Name.EndsWith("our own last work", StringComparison.Ordinal)).Firmness);
+        Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished(worked, 10m)).Open
+            .Single(r => r.Name.StartsWith("60", StringComparison.Ordinal)
+                && !r.Name.EndsWith("our own last work", StringComparison.Ordinal)).Firmness);
 
-    // Own work from 1 April through some day of May after a stop of 2 March: if it counts as labor, the sixtieth day is counted from its end, and further
-    // work within those sixty days moves it on.
+    // Own work from 1 April through some day of May after a stop of 2 March: if it counts as labor, the sixtieth day is counted from its
+    // end, and further work within those sixty days moves it on.
     [Theory]
     [InlineData("2026-04-01", null, null, "2026-05-31")]
     [InlineData("2026-04-01", "2026-05-31", null, "2026-07-30")]
@@ -90,7 +97,9 @@ public sealed class LaborStopTests
         var job = new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02", resumed).Furnished(worked, 10m);
         if (again is not null)
             job.Furnished(again, 10m);
-        static string? Found(JobBuilder job, string asOf) => Read(job, asOf).Open.SingleOrDefault(r => r.Name == "60 days without labor after our own last work") is { } r ? $"{LawText.IsoDay(r.On.Earliest)} {r.Firmness}" : null;
+        static string? Found(JobBuilder job, string asOf) =>
+            Read(job, asOf).Open.SingleOrDefault(r => r.Name == "60 days without labor after our own last work") is { } r
+            ? $"{LawText.IsoDay(r.On.Earliest)} {r.Firmness}" : null;
         Assert.Equal(day is null ? null : day + " Asserted", Found(job, "2026-09-01"));
         if (day == "2026-05-31" && again is null && resumed is null)
         {
@@ -116,8 +125,11 @@ public sealed class LaborStopTests
     [InlineData("2026-03-02..2026-03-06", "2026-05-03", "2026-05-03", false)]
     [InlineData("2026-03-02..2026-03-06", "2026-05-03", "2026-05-04", false)]
     [Proves("Civ. Code § 8180(a)(3)")]
-    public void Own_labor_on_a_day_in_doubt_speaks_against_the_stop_where_it_may_have_come_within_it(string ceased, string? resumed, string worked, bool speaks) =>
-        Assert.Equal(speaks, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased(ceased, resumed).Furnished(worked, 10m)).Open.Any(r => r.Name.Contains("our own later work", StringComparison.Ordinal)));
+    public void Own_labor_on_a_day_in_doubt_speaks_against_the_stop_where_it_may_have_come_within_it(string ceased, string? resumed,
+        string worked, bool speaks) =>
+        Assert.Equal(speaks,
+            Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased(ceased, resumed).Furnished(worked, 10m)).Open
+                .Any(r => r.Name.Contains("our own later work", StringComparison.Ordinal)));
 
     // Pence v. Martin (1919) 43 Cal.App. 626 under today's sixty days: stopped 30 January 1915, complete 31 March, however long
     // after the owner finishes the house with others.
@@ -131,8 +143,8 @@ public sealed class LaborStopTests
         Assert.Contains(read.RuledOut, r => r.Text.StartsWith("Actual completion", StringComparison.Ordinal));
     }
 
-    // Stopped on 2 March, without an end; another stop tells of labor on its own last day, or on the day on which labor was resumed after it. Within
-    // the sixty days, which end on 1 May, that speaks against the first.
+    // Stopped on 2 March, without an end; another stop tells of labor on its own last day, or on the day on which labor was resumed after
+    // it. Within the sixty days, which end on 1 May, that speaks against the first.
     [Theory]
     [InlineData("2026-03-03", null, Firmness.Contested)]
     [InlineData("2026-05-01", null, Firmness.Contested)]
@@ -156,21 +168,25 @@ public sealed class LaborStopTests
     [Fact]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void A_stop_that_ended_is_not_belied_by_the_next() =>
-        Assert.Equal(["60 days without labor 2026-05-01..2026-05-01 Certain"], Lines(Read(new JobBuilder().LaborCeased("2026-03-02", "2026-05-04").LaborCeased("2026-06-01"))));
+        Assert.Equal(["60 days without labor 2026-05-01..2026-05-01 Certain"],
+            Lines(Read(new JobBuilder().LaborCeased("2026-03-02", "2026-05-04").LaborCeased("2026-06-01"))));
 
-    // Recorded on 10 April a notice of cessation is good by a stop of 2 March. Another stop of 9 March contests that one, and is good itself.
+    // Recorded on 10 April a notice of cessation is good by a stop of 2 March. Another stop of 9 March contests that one, and is good
+    // itself.
     [Theory]
     [InlineData("2026-04-10", Verdict.Yes)]
     [InlineData("2026-04-07", Verdict.Open)]
     [Proves("Civ. Code § 8188(a)")]
     public void A_notice_of_cessation_goes_by_the_stop_that_nothing_contests(string recorded, Verdict expected)
     {
-        var facts = new JobBuilder().LaborCeased("2026-03-02").LaborCeased("2026-03-09").OwnerRecorded(recorded, OwnerNotice.Cessation).FactsOn("2026-09-01");
-        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
+        var facts = new JobBuilder().LaborCeased("2026-03-02").LaborCeased("2026-03-09").OwnerRecorded(recorded, OwnerNotice.Cessation)
+            .FactsOn("2026-09-01");
+        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory))
+            .CessationIsEffective(LaborStop.Of(facts), out _));
     }
 
-    // Complete in law on 1 May, and labor was resumed on the 4th: the claimant may have furnished more since, so that it has not surely ceased, and a
-    // preliminary notice may still reach some of it.
+    // Complete in law on 1 May, and labor was resumed on the 4th: the claimant may have furnished more since, so that it has not surely
+    // ceased, and a preliminary notice may still reach some of it.
     [Theory]
     [InlineData(null, Standing.Open, Standing.Lost)]
     [InlineData("2026-05-04", Standing.InDoubt, Standing.Narrowed)]
@@ -180,15 +196,18 @@ public sealed class LaborStopTests
     {
         var answer = new JobBuilder().Furnished("2026-02-16", 10m).LaborCeased("2026-03-02", resumed, unfinished: true).On("2026-07-01");
         Assert.Equal(notice, answer.Get("preliminary-notice.last-day").Standing);
-        Assert.Equal(first, new JobBuilder().Notice("2026-02-16").Furnished("2026-02-16", 10m).LaborCeased("2026-03-02", resumed, unfinished: true).On("2026-07-01").Get("claim-of-lien.first-day").Standing);
+        Assert.Equal(first, new JobBuilder().Notice("2026-02-16").Furnished("2026-02-16", 10m)
+            .LaborCeased("2026-03-02", resumed, unfinished: true).On("2026-07-01").Get("claim-of-lien.first-day").Standing);
     }
 
-    // In use from 27 March. Labor ceased on the 6th, but there was labor on 1 April, when it ceased for good: complete by then, or on the 27th.
+    // In use from 27 March. Labor ceased on the 6th, but there was labor on 1 April, when it ceased for good: complete by then, or on the
+    // 27th.
     [Fact]
     [Proves("Civ. Code § 8180(a)(2)")]
     public void Use_is_carried_by_the_stop_that_nothing_contests_and_may_have_been_by_an_earlier_one() =>
         Assert.Equal("completion by occupation 2026-03-27..2026-04-01 Certain",
-            Lines(Read(new JobBuilder().Completed("2026-03-27", CompletionTheory.Occupation).LaborCeased("2026-03-06").LaborCeased("2026-04-01")))[0]);
+            Lines(Read(new JobBuilder().Completed("2026-03-27", CompletionTheory.Occupation).LaborCeased("2026-03-06")
+                .LaborCeased("2026-04-01")))[0]);
 
     // It went on after the sixty days, which ended on 1 May, and was finished between 15 and 20 June: from then on no more is furnished.
     [Theory]
@@ -202,8 +221,8 @@ public sealed class LaborStopTests
         Assert.Equal(["2026-05-01"], job.On(asOf).Get("completion.day").DaysOf());
     }
 
-    // Stopped on 2 March, or between the 2nd and the 6th, when the sixty days end on 1 or on 5 May. On some day of a doubt the labor that another stop
-    // tells of may have come after this one and within its sixty days: then it speaks against it.
+    // Stopped on 2 March, or between the 2nd and the 6th, when the sixty days end on 1 or on 5 May. On some day of a doubt the labor that
+    // another stop tells of may have come after this one and within its sixty days: then it speaks against it.
     [Theory]
     [InlineData("2026-03-02", "2026-02-27..2026-03-02", null, Firmness.Certain)]
     [InlineData("2026-03-02", "2026-02-27..2026-03-04", null, Firmness.Contested)]
@@ -218,7 +237,8 @@ public sealed class LaborStopTests
     [InlineData("2026-03-02..2026-03-06", "2026-02-02", "2026-05-05", Firmness.Contested)]
     [InlineData("2026-03-02..2026-03-06", "2026-02-02", "2026-05-06", Firmness.Certain)]
     [Proves("Civ. Code § 8180(a)(3)")]
-    public void Another_stop_on_a_day_in_doubt_contests_the_sixty_days_where_its_labor_may_have_come_within_them(string ceased, string other, string? until, Firmness expected)
+    public void Another_stop_on_a_day_in_doubt_contests_the_sixty_days_where_its_labor_may_have_come_within_them(string ceased,
+        string other, string? until, Firmness expected)
     {
         var read = Read(new JobBuilder().LaborCeased(ceased, unfinished: true).LaborCeased(other, until));
         Assert.All(read.Open.Where(r => r.Why.Facts[0].Index == 0), r => Assert.Equal(expected, r.Firmness));
@@ -227,8 +247,8 @@ public sealed class LaborStopTests
         Assert.Equal(expected == Firmness.Contested ? [0, 1] : [0], reading.Why.Facts.Select(f => f.Index));
     }
 
-    // Stopped on 2 March and resumed on 20 April: recorded on 10 April a notice of cessation is good by that stop. What another stop tells of labor from
-    // the day of the resumption on is no labor within it; what it tells of labor before is.
+    // Stopped on 2 March and resumed on 20 April: recorded on 10 April a notice of cessation is good by that stop. What another stop tells
+    // of labor from the day of the resumption on is no labor within it; what it tells of labor before is.
     [Theory]
     [InlineData("2026-04-25", null, Verdict.Yes)]
     [InlineData("2026-04-20", null, Verdict.Yes)]
@@ -239,10 +259,13 @@ public sealed class LaborStopTests
     [InlineData("2026-02-02", "2026-04-15", Verdict.Open)]
     [Proves("Civ. Code § 8188(a)")]
     [Proves("Civ. Code § 8180(a)(3)")]
-    public void What_another_stop_tells_of_labor_after_the_resumption_does_not_contest_this_one(string other, string? until, Verdict expected)
+    public void What_another_stop_tells_of_labor_after_the_resumption_does_not_contest_this_one(string other, string? until,
+        Verdict expected)
     {
-        var facts = new JobBuilder().LaborCeased("2026-03-02", "2026-04-20").LaborCeased(other, until).OwnerRecorded("2026-04-10", OwnerNotice.Cessation).FactsOn("2026-09-01");
-        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory)).CessationIsEffective(LaborStop.Of(facts), out _));
+        var facts = new JobBuilder().LaborCeased("2026-03-02", "2026-04-20").LaborCeased(other, until)
+            .OwnerRecorded("2026-04-10", OwnerNotice.Cessation).FactsOn("2026-09-01");
+        Assert.Equal(expected, Assert.Single(OwnersNotice.Of(facts, Law.Counting.OpenDays.Statutory))
+            .CessationIsEffective(LaborStop.Of(facts), out _));
     }
 
     [Theory]
@@ -262,8 +285,8 @@ public sealed class LaborStopTests
         Assert.Equal(expected, LaborStop.AllLeftItUnfinished(LaborStop.Of(job.FactsOn("2026-09-01"))));
     }
 
-    // Own work in doubt after the stop of 2 to 6 March. Worked between 1 and 5 April: the sixtieth day lies between 31 May and 4 June, and labor that
-    // resumed on 2 June may have found it over; resumed on 31 May it did not.
+    // Own work in doubt after the stop of 2 to 6 March. Worked between 1 and 5 April: the sixtieth day lies between 31 May and 4 June, and
+    // labor that resumed on 2 June may have found it over; resumed on 31 May it did not.
     [Theory]
     [InlineData("2026-03-02", "2026-04-01..2026-04-05", null, null, "2026-05-31..2026-06-04")]
     [InlineData("2026-03-02", "2026-04-01..2026-04-05", null, "2026-06-01", "2026-05-31..2026-06-04")]
@@ -275,12 +298,15 @@ public sealed class LaborStopTests
     // 4 May is within the sixty days from 6 March, and so after some day of the stop.
     [InlineData("2026-03-02..2026-03-06", "2026-05-04", null, null, "2026-07-03..2026-07-03")]
     [Proves("Civ. Code § 8180(a)(3)")]
-    public void If_our_own_later_work_in_doubt_counts_the_sixty_days_run_from_each_end_of_it(string ceased, string worked, string? again, string? resumed, string? days)
+    public void If_our_own_later_work_in_doubt_counts_the_sixty_days_run_from_each_end_of_it(string ceased, string worked, string? again,
+        string? resumed, string? days)
     {
         var job = new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased(ceased, resumed).Furnished(worked, 10m);
         if (again is not null)
             job.Furnished(again, 10m);
-        Assert.Equal(days is null ? [] : [$"60 days without labor after our own last work {days} Asserted"], Lines(Read(job)).Where(l => l.StartsWith("60 days without labor after", StringComparison.Ordinal)));
+        Assert.Equal(days is null
+            ? [] : [$"60 days without labor after our own last work {days} Asserted"], Lines(Read(job))
+            .Where(l => l.StartsWith("60 days without labor after", StringComparison.Ordinal)));
     }
 
     // The sixtieth day after our own last work, 31 May to 4 June, is over once its latest is.
@@ -289,6 +315,7 @@ public sealed class LaborStopTests
     [InlineData("2026-06-04", Firmness.Asserted)]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void The_sixty_days_from_our_own_work_in_doubt_are_over_when_they_have_run_from_its_latest(string asOf, Firmness expected) =>
-        Assert.Equal(expected, Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished("2026-04-01..2026-04-05", 10m), asOf)
+        Assert.Equal(expected,
+            Read(new JobBuilder().Role(ClaimantRole.Subcontractor).LaborCeased("2026-03-02").Furnished("2026-04-01..2026-04-05", 10m), asOf)
             .Open.Single(r => r.Name == "60 days without labor after our own last work").Firmness);
 }

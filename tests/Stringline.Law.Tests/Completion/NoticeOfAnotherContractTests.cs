@@ -5,19 +5,24 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Completion;
 
 /// <summary>
-/// Civ. Code § 8186; Scott, Blake &amp; Wynne v. Summit Ridge Estates (1967) 251 Cal.App.2d 347. The claimant has a contract of its own with the owner; the
-/// notice of Wednesday 15 October 2025 names one direct contractor. The whole was completed on 12 November: 90 days end on Tuesday 10 February 2026;
-/// 60 from the recording on Sunday 14 December, 30 on Friday 14 November. Where the notice is the claimant's the 90 days stand beside: only the notice
-/// itself says when that contract was complete.
+/// Civ. Code § 8186; Scott, Blake &amp; Wynne v. Summit Ridge Estates (1967) 251 Cal.App.2d 347. The claimant has a contract of its own
+/// with the owner; the notice of Wednesday 15 October 2025 names one direct contractor. The whole was completed on 12 November: 90 days end
+/// on Tuesday 10 February 2026;
+/// 60 from the recording on Sunday 14 December, 30 on Friday 14 November. Where the notice is the claimant's the 90 days stand beside: only
+/// the notice itself says when that contract was complete.
 /// </summary>
 public sealed class NoticeOfAnotherContractTests
 {
-    private static JobBuilder Owners(ClaimantRole role, string name, string? contractOf = "second") => new JobBuilder().Role(role, "owner").Licensed("2012-06-01..")
-        .Claimant(c => c with { Name = "Marlpit Concrete Co." }).Party("second", PartyCapacity.DirectContractor, name).Work(w => w with { SeveralDirectContracts = true })
-        .Furnished("2025-08-05", 51000m, until: "2025-10-10").Ended("2025-10-10").OwnerRecorded("2025-10-15", states: "2025-10-10", contractOf: contractOf).OwnerToldUs("2025-10-16")
+    private static JobBuilder Owners(ClaimantRole role, string name, string? contractOf = "second") =>
+        new JobBuilder().Role(role, "owner").Licensed("2012-06-01..")
+        .Claimant(c => c with { Name = "Marlpit Concrete Co." }).Party("second", PartyCapacity.DirectContractor, name)
+        .Work(w => w with { SeveralDirectContracts = true })
+        .Furnished("2025-08-05", 51000m, until: "2025-10-10").Ended("2025-10-10")
+        .OwnerRecorded("2025-10-15", states: "2025-10-10", contractOf: contractOf).OwnerToldUs("2025-10-16")
         .Completed("2025-11-12");
 
-    private static OwnersNotice Notice(JobBuilder job) => Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-01"), Law.Counting.OpenDays.Statutory));
+    private static OwnersNotice Notice(JobBuilder job) =>
+        Assert.Single(OwnersNotice.Of(job.FactsOn("2025-12-01"), Law.Counting.OpenDays.Statutory));
 
     private static Finding Last(JobBuilder job) => job.On("2025-12-01").Get("claim-of-lien.last-day");
 
@@ -52,13 +57,16 @@ public sealed class NoticeOfAnotherContractTests
     [Proves("Civ. Code § 8186")]
     public void One_hired_by_a_subcontractor_is_touched_where_it_works_under_that_contract(string? worksUnder, string days, bool asks)
     {
-        var last = Last(Owners(ClaimantRole.Supplier, "Sorrel Grading Inc.").Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "second")
-            .Party("sub", PartyCapacity.Subcontractor).PartyWith("sub", p => p with { WorksUnder = worksUnder }).Role(ClaimantRole.Supplier, "sub"));
+        var last = Last(Owners(ClaimantRole.Supplier, "Sorrel Grading Inc.")
+            .Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "second")
+            .Party("sub", PartyCapacity.Subcontractor).PartyWith("sub", p => p with { WorksUnder = worksUnder })
+            .Role(ClaimantRole.Supplier, "sub"));
         Assert.Equal(days.Split(' '), last.DaysOf());
         Assert.Equal(asks, last.Asks("(parties.worksUnder)"));
     }
 
-    // The owner's paper names the firm as the owner writes it. Case, marks and the form of the firm say nothing of which it is; another first word does.
+    // The owner's paper names the firm as the owner writes it. Case, marks and the form of the firm say nothing of which it is; another
+    // first word does.
     [Theory]
     [InlineData("Marlpit Concrete", "Marlpit Concrete", Verdict.Yes)]
     [InlineData("Marlpit Concrete", "«MARLPIT» concrete", Verdict.Yes)]

@@ -13,7 +13,8 @@ public sealed class OwnersPaperContestsTests
 {
     private static JobBuilder Job(ClaimantRole role = ClaimantRole.Subcontractor, bool notice = true)
     {
-        var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Licensed("2012-06-01..").Price(6430m)
+        var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Licensed("2012-06-01..")
+            .Price(6430m)
             .Furnished("2025-08-05", 6430m, until: "2025-10-10").Ended("2025-10-10");
         return notice ? job.Notice("2025-08-14") : job;
     }
@@ -24,8 +25,8 @@ public sealed class OwnersPaperContestsTests
     private static Finding Last(JobBuilder job, string asOf = "2025-11-20") => job.On(asOf).Get("claim-of-lien.last-day");
 
     // States 5 November: both readings. States none: any day for which it would be in time, so the same day to plan on. States our own day:
-    // by its own words recorded on day 21, so without effect. States 26 October: by its own words day 17, without effect, and by the day the
-    // file gives too; 27 October: its fifteenth day is Veterans Day, which rolls to the 12th for the owner.
+    // by its own words recorded on day 21, so without effect. States 26 October: by its own words day 17, without effect, and by the day
+    // the file gives too; 27 October: its fifteenth day is Veterans Day, which rolls to the 12th for the owner.
     [Theory]
     [InlineData("2025-11-05", "2025-12-12")]
     [InlineData(null, "2025-12-12")]
@@ -36,7 +37,8 @@ public sealed class OwnersPaperContestsTests
     [Proves("Civ. Code § 8182(a)")]
     [Proves("Civ. Code § 8182(c)")]
     [Proves("Civ. Code § 8180(a)")]
-    public void A_notice_that_states_another_day_than_the_file_or_none_keeps_its_own_reading_and_the_earliest_day_is_planned_on(string? states, string plan) =>
+    public void A_notice_that_states_another_day_than_the_file_or_none_keeps_its_own_reading_and_the_earliest_day_is_planned_on(
+        string? states, string plan) =>
         Assert.Equal(plan, Last(Contested(states)).Plan());
 
     [Fact]
@@ -44,13 +46,15 @@ public sealed class OwnersPaperContestsTests
     public void The_day_of_the_file_stands_beside_it_and_completion_is_in_doubt()
     {
         var answer = Contested().On("2025-11-20");
-        Assert.Equal(["2025-10-22 actual completion", "2025-11-05 completion as the owner's notice states"], answer.Get("completion.day").Lines());
+        Assert.Equal(["2025-10-22 actual completion", "2025-11-05 completion as the owner's notice states"], answer.Get("completion.day")
+            .Lines());
         Assert.Equal(Standing.InDoubt, answer.Get("completion.day").Standing);
         Assert.Equal(["2025-12-12", "2026-01-20"], answer.Get("claim-of-lien.last-day").DaysOf());
         Assert.Equal(Standing.Open, answer.Get("claim-of-lien.last-day").Standing);
         Assert.True(answer.Get("claim-of-lien.last-day").Asks("(owner-recorded.heldIneffective)"));
         // 39 days: from 12 December to 20 January.
-        var question = answer.Get("claim-of-lien.last-day").Questions.Single(q => q.Text.Contains("heldIneffective", StringComparison.Ordinal));
+        var question =
+            answer.Get("claim-of-lien.last-day").Questions.Single(q => q.Text.Contains("heldIneffective", StringComparison.Ordinal));
         Assert.Equal(39, question.Days);
         Assert.IsType<OwnerRecorded>(question.Corrects);
     }
@@ -94,11 +98,13 @@ public sealed class OwnersPaperContestsTests
         var answer = Contested().On("2025-11-20");
         Assert.Equal("2025-12-12", answer.Get("stop-payment-notice.last-day").Plan());
         Assert.Equal("2026-03-12", answer.Get("stop-payment-notice.action-last-day").Plan());
-        Assert.Equal("2025-11-26", Job(notice: false).PaymentBond("2025-07-01").Completed("2025-10-22").OwnerRecorded("2025-11-12", states: "2025-11-05")
+        Assert.Equal("2025-11-26", Job(notice: false).PaymentBond("2025-07-01").Completed("2025-10-22")
+            .OwnerRecorded("2025-11-12", states: "2025-11-05")
             .On("2025-11-20").Get("payment-bond.notice-last-day").Plan());
     }
 
-    // Labor stopped on Friday 10 October by the file: 27 days before the notice of cessation of 6 November. By the owner's day, 30 September,
+    // Labor stopped on Friday 10 October by the file: 27 days before the notice of cessation of 6 November. By the owner's day, 30
+    // September,
     // 37: 30 days from the recording end on Saturday 6 December. By the file the sixtieth day is 9 December: 90 days end on 9 March 2026.
     [Theory]
     [InlineData("2025-09-30", "2025-12-05")]
@@ -110,7 +116,8 @@ public sealed class OwnersPaperContestsTests
     [Proves("Civ. Code § 8180(a)(4)")]
     public void A_notice_of_cessation_is_tried_by_the_day_it_states_as_well_as_by_ours(string? states, string plan)
     {
-        var last = Last(Job().LaborCeased("2025-10-10", unfinished: true).OwnerRecorded("2025-11-06", OwnerNotice.Cessation, states).OwnerToldUs("2025-11-10", OwnerNotice.Cessation), "2025-12-01");
+        var last = Last(Job().LaborCeased("2025-10-10", unfinished: true).OwnerRecorded("2025-11-06", OwnerNotice.Cessation, states)
+            .OwnerToldUs("2025-11-10", OwnerNotice.Cessation), "2025-12-01");
         Assert.Equal(plan, last.Plan());
         Assert.Equal("2026-03-09", LawText.IsoDay(last.Readings[^1].Day));
     }
@@ -118,7 +125,8 @@ public sealed class OwnersPaperContestsTests
     [Fact]
     [Proves("Civ. Code § 8188(a)")]
     public void A_notice_of_cessation_that_the_files_stop_contradicts_never_loses_the_right() =>
-        Assert.Equal(Standing.InDoubt, Last(Job().LaborCeased("2025-10-10").OwnerRecorded("2025-11-06", OwnerNotice.Cessation, "2025-09-30").OwnerToldUs("2025-11-10", OwnerNotice.Cessation), "2026-02-20").Standing);
+        Assert.Equal(Standing.InDoubt, Last(Job().LaborCeased("2025-10-10").OwnerRecorded("2025-11-06", OwnerNotice.Cessation, "2025-09-30")
+            .OwnerToldUs("2025-11-10", OwnerNotice.Cessation), "2026-02-20").Standing);
 
     // Day 30 itself: labor was last done on 1 October; the days 2 to 31 October are not all "prior to" the recording of 31 October, so
     // the first sure day is 1 November. If it is bad, the sixtieth day is 30 November and 90 days end on 28 February 2026.
@@ -129,20 +137,24 @@ public sealed class OwnersPaperContestsTests
     [Proves("Civ. Code § 8188(a)")]
     public void On_the_thirtieth_day_a_notice_of_cessation_is_planned_on_and_never_lost_on(string recorded, Standing expected, string plan)
     {
-        var last = Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05").LaborCeased("2025-10-01", unfinished: true).OwnerRecorded(recorded, OwnerNotice.Cessation, "2025-10-01").OwnerToldUs(recorded, OwnerNotice.Cessation).ClaimRecorded("2025-12-09"), "2025-12-10");
+        var last = Last(new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 6430m).Ended("2025-08-05")
+            .LaborCeased("2025-10-01", unfinished: true).OwnerRecorded(recorded, OwnerNotice.Cessation, "2025-10-01")
+            .OwnerToldUs(recorded, OwnerNotice.Cessation).ClaimRecorded("2025-12-09"), "2025-12-10");
         Assert.Equal(expected, last.Standing);
         Assert.Equal(plan, last.Plan());
     }
 
-    // Labor stopped on 2 September, so the file says, but the claimant itself worked on 19 September: 17 days before the notice of 6 October.
-    // The sixtieth day after its own work is 18 November: 90 days end on Monday 16 February 2026, a holiday.
+    // Labor stopped on 2 September, so the file says, but the claimant itself worked on 19 September: 17 days before the notice of 6
+    // October. The sixtieth day after its own work is 18 November: 90 days end on Monday 16 February 2026, a holiday.
     [Fact]
     [Proves("Civ. Code § 8188(a)")]
     [Proves("Civ. Code § 8180(a)(3)")]
     public void The_claimants_own_labor_speaks_against_a_notice_of_cessation()
     {
-        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Notice("2025-08-14").Furnished("2025-08-05", 6430m, until: "2025-09-19").Ended("2025-09-19")
-            .LaborCeased("2025-09-02").OwnerRecorded("2025-10-06", OwnerNotice.Cessation, "2025-09-02").OwnerToldUs("2025-10-09", OwnerNotice.Cessation);
+        var job = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Notice("2025-08-14")
+            .Furnished("2025-08-05", 6430m, until: "2025-09-19").Ended("2025-09-19")
+            .LaborCeased("2025-09-02").OwnerRecorded("2025-10-06", OwnerNotice.Cessation, "2025-09-02")
+            .OwnerToldUs("2025-10-09", OwnerNotice.Cessation);
         var last = Last(job, "2025-11-20");
         Assert.Equal(Standing.InDoubt, last.Standing);
         Assert.Equal("2025-11-05", LawText.IsoDay(last.Readings[0].Day));
@@ -159,8 +171,10 @@ public sealed class OwnersPaperContestsTests
     [Proves("Civ. Code § 8188")]
     public void A_notice_of_cessation_that_names_one_contract_is_planned_on_as_for_the_whole(string contractOf)
     {
-        var last = Last(Job().Party("second", PartyCapacity.DirectContractor, "Sorrel Grading Inc.").Work(w => w with { SeveralDirectContracts = true })
-            .LaborCeased("2025-10-12").OwnerRecorded("2025-11-14", OwnerNotice.Cessation, "2025-10-12", contractOf).OwnerToldUs("2025-11-18", OwnerNotice.Cessation), "2025-12-01");
+        var last = Last(Job().Party("second", PartyCapacity.DirectContractor, "Sorrel Grading Inc.")
+            .Work(w => w with { SeveralDirectContracts = true })
+            .LaborCeased("2025-10-12").OwnerRecorded("2025-11-14", OwnerNotice.Cessation, "2025-10-12", contractOf)
+            .OwnerToldUs("2025-11-18", OwnerNotice.Cessation), "2025-12-01");
         Assert.Equal("2025-12-12", last.Plan());
         Assert.Equal("2026-03-11", LawText.IsoDay(last.Readings[^1].Day));
         Assert.True(last.Says("knows no notice of cessation for one contract"));
@@ -171,5 +185,6 @@ public sealed class OwnersPaperContestsTests
     [Fact]
     [Proves("Civ. Code § 8182(a)")]
     public void A_notice_of_acceptance_is_no_notice_of_completion_of_private_work() =>
-        Assert.Equal(["2026-01-20"], Last(Job().Completed("2025-10-22").OwnerRecorded("2025-10-27", OwnerNotice.Acceptance, "2025-10-22").OwnerToldUs("2025-10-28", OwnerNotice.Acceptance)).DaysOf());
+        Assert.Equal(["2026-01-20"], Last(Job().Completed("2025-10-22").OwnerRecorded("2025-10-27", OwnerNotice.Acceptance, "2025-10-22")
+            .OwnerToldUs("2025-10-28", OwnerNotice.Acceptance)).DaysOf());
 }

@@ -19,7 +19,8 @@ public sealed class PublicCompletionReadingsTests
     [InlineData(CompletionTheory.Actual, false, new[] { "2026-03-02" }, Standing.NotYet, false)]
     [Proves("Civ. Code § 9200(a)")]
     [Proves("Civ. Code § 9200(b)")]
-    public void A_completion_that_is_entered_is_taken_as_firmly_as_it_is_said(CompletionTheory by, bool contested, string[] days, Standing expected, bool endKnown)
+    public void A_completion_that_is_entered_is_taken_as_firmly_as_it_is_said(CompletionTheory by, bool contested, string[] days,
+        Standing expected, bool endKnown)
     {
         var completion = Completion(Job().Completed("2026-05-04", by, contested));
         Assert.Equal(days, completion.DaysOf());
@@ -40,8 +41,10 @@ public sealed class PublicCompletionReadingsTests
     [Theory]
     [InlineData("2026-03-01", new[] { "2026-03-01 acceptance by the public entity" })]
     [InlineData("2026-03-02", new[] { "2026-03-02 acceptance by the public entity" })]
-    [InlineData("2026-03-03", new[] { "2026-03-02 acceptance unknown: not before the last work we know of", "2026-03-03 acceptance by the public entity" })]
-    [InlineData("2026-03-01..2026-03-20", new[] { "2026-03-01 acceptance by the public entity", "2026-03-20 acceptance by the public entity, at the latest" })]
+    [InlineData("2026-03-03",
+        new[] { "2026-03-02 acceptance unknown: not before the last work we know of", "2026-03-03 acceptance by the public entity" })]
+    [InlineData("2026-03-01..2026-03-20",
+        new[] { "2026-03-01 acceptance by the public entity", "2026-03-20 acceptance by the public entity, at the latest" })]
     [Proves("Civ. Code § 9200(a)")]
     public void The_last_work_is_planned_on_where_it_is_earlier_than_every_acceptance_in_dispute(string accepted, string[] lines) =>
         Assert.Equal(lines, Completion(Job().Completed(accepted, CompletionTheory.Acceptance, contested: true)).Lines());
@@ -62,12 +65,15 @@ public sealed class PublicCompletionReadingsTests
     [Proves("Civ. Code § 9200(b)")]
     public void Sixty_days_in_doubt_are_over_when_they_surely_are(string asOf, Standing expected, bool endKnown)
     {
-        var completion = Completion(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09", unfinished: true).Work(w => w with { StateContractAct = false }), asOf);
+        var completion =
+            Completion(new JobBuilder().PublicWork().Furnished("2025-12-01", 1m).LaborCeased("2026-02-02..2026-03-09", unfinished: true)
+                .Work(w => w with { StateContractAct = false }), asOf);
         Assert.Equal(["2026-04-03", "2026-05-08"], completion.DaysOf());
         Assert.Equal((expected, endKnown), (completion.Standing, completion.Band!.Latest is not null));
     }
 
-    // Sixty continuous days complete the work, also where labor resumed after them: W. F. Hayward Co. v. Transamerica Insurance (1993) 16 Cal.App.4th
+    // Sixty continuous days complete the work, also where labor resumed after them: W. F. Hayward Co. v. Transamerica Insurance (1993) 16
+    // Cal.App.4th
     // 1101. That the claimant worked within them leaves it said and no more.
     [Theory]
     [InlineData(null, null, ClaimantRole.Subcontractor, Standing.Done)]
@@ -75,9 +81,11 @@ public sealed class PublicCompletionReadingsTests
     [InlineData(null, "2026-04-06", ClaimantRole.Subcontractor, Standing.InDoubt)]
     [InlineData(null, "2026-04-06", ClaimantRole.Supplier, Standing.Done)] // a delivery is no labor
     [Proves("Civ. Code § 9200(b)")]
-    public void Sixty_idle_days_surely_complete_only_what_stayed_idle_through_them(string? resumed, string? worked, ClaimantRole role, Standing expected)
+    public void Sixty_idle_days_surely_complete_only_what_stayed_idle_through_them(string? resumed, string? worked, ClaimantRole role,
+        Standing expected)
     {
-        var job = Job().Role(role, "sub").LaborCeased("2026-03-02", resumed, unfinished: true).Work(w => w with { StateContractAct = false });
+        var job = Job().Role(role, "sub").LaborCeased("2026-03-02", resumed, unfinished: true)
+            .Work(w => w with { StateContractAct = false });
         if (worked is not null)
             job.Furnished(worked, 1m);
         Assert.Equal((expected, "2026-05-01"), (Completion(job).Standing, Completion(job).DaysOf().Single()));
@@ -93,13 +101,15 @@ public sealed class PublicCompletionReadingsTests
     public void The_State_Contract_Act_is_asked_about_where_labor_ceased(bool ceased, bool? act, int? days)
     {
         var job = Job().Work(w => w with { StateContractAct = act });
-        var asked = Completion(ceased ? job.LaborCeased("2026-03-02") : job).Questions.SingleOrDefault(q => q.Text.Contains("(work.stateContractAct)", StringComparison.Ordinal));
+        var asked = Completion(ceased
+            ? job.LaborCeased("2026-03-02")
+            : job).Questions.SingleOrDefault(q => q.Text.Contains("(work.stateContractAct)", StringComparison.Ordinal));
         Assert.Equal(days, asked?.Days);
         Assert.Equal(days is null, asked is null);
     }
 
-    // Recorded between Monday 27 and Wednesday 29 October 2025. Fifteen days before the 27th is Sunday the 12th; completed on Friday the 10th or
-    // Saturday the 11th, the fifteenth day is a weekend, and the entity may have until Monday the 27th (Civ. Code § 9204(a)).
+    // Recorded between Monday 27 and Wednesday 29 October 2025. Fifteen days before the 27th is Sunday the 12th; completed on Friday the
+    // 10th or Saturday the 11th, the fifteenth day is a weekend, and the entity may have until Monday the 27th (Civ. Code § 9204(a)).
     [Fact]
     [Proves("Civ. Code § 9204(a)")]
     public void A_notice_that_states_no_day_may_mean_any_for_which_it_is_in_time()

@@ -24,8 +24,8 @@ public sealed class PublicCompletionTests
         Assert.Equal(!completes, completion.Asks("accepted the work"));
     }
 
-    // Last labor Monday 2 March: the sixtieth day is Friday 1 May. It was left unfinished, so nothing was accepted on 2 March. Whether the contract
-    // is under the State Contract Act is not told: on that reading only an acceptance ends anything, and none is known.
+    // Last labor Monday 2 March: the sixtieth day is Friday 1 May. It was left unfinished, so nothing was accepted on 2 March. Whether the
+    // contract is under the State Contract Act is not told: on that reading only an acceptance ends anything, and none is known.
     [Theory]
     [InlineData(null, "2026-04-30", Standing.NotYet)]
     [InlineData(null, "2026-05-01", Standing.InDoubt)]
@@ -67,14 +67,17 @@ public sealed class PublicCompletionTests
     [Proves("Civ. Code § 9200(b)")]
     public void The_earliest_event_completes_it_so_an_acceptance_rules_out_idle_days_that_end_later()
     {
-        Assert.Equal(["2026-04-30"], Completion(Job().LaborCeased("2026-03-02").Completed("2026-04-30", CompletionTheory.Acceptance)).DaysOf());
-        Assert.Equal(["2026-05-01", "2026-05-02"], Completion(Job().LaborCeased("2026-03-02").Completed("2026-05-02", CompletionTheory.Acceptance)).DaysOf());
+        Assert.Equal(["2026-04-30"], Completion(Job().LaborCeased("2026-03-02").Completed("2026-04-30", CompletionTheory.Acceptance))
+            .DaysOf());
+        Assert.Equal(["2026-05-01", "2026-05-02"],
+            Completion(Job().LaborCeased("2026-03-02").Completed("2026-05-02", CompletionTheory.Acceptance)).DaysOf());
     }
 
     [Fact]
     [Proves("Civ. Code § 9200(a)")]
     public void An_acceptance_on_a_day_in_doubt_shows_both_ends() =>
-        Assert.Equal(["2026-05-04", "2026-05-08"], Completion(Job().Completed("2026-05-04..2026-05-08", CompletionTheory.Acceptance)).DaysOf());
+        Assert.Equal(["2026-05-04", "2026-05-08"], Completion(Job().Completed("2026-05-04..2026-05-08", CompletionTheory.Acceptance))
+            .DaysOf());
 
     [Fact]
     [Proves("Civ. Code § 9200(b)")]

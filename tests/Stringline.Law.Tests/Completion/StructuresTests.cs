@@ -9,13 +9,15 @@ public sealed class StructuresTests
 {
     private static CompletionReadings Read(JobBuilder job, string asOf = "2026-09-01") => CompletionDay.Of(job.FactsOn(asOf), []);
 
-    private static ResidentialStructure[] Named(int count) => [.. Enumerable.Range(1, count).Select(i => new ResidentialStructure { Id = $"h{i}", Text = $"No. {i}" })];
+    private static ResidentialStructure[] Named(int count) =>
+        [.. Enumerable.Range(1, count).Select(i => new ResidentialStructure { Id = $"h{i}", Text = $"No. {i}" })];
 
     private static JobBuilder Houses(int named, params string[] into)
     {
         var job = new JobBuilder().Work(w => w with { Structures = Named(named) });
         foreach (var structure in into)
-            job.Add(i => new Furnished { Index = i, On = JobBuilder.When("2026-02-02"), Until = JobBuilder.When("2026-02-02"), Amount = 10m, Structure = structure });
+            job.Add(i => new Furnished { Index = i, On = JobBuilder.When("2026-02-02"), Until = JobBuilder.When("2026-02-02"), Amount = 10m,
+                Structure = structure });
         return job;
     }
 
@@ -68,7 +70,8 @@ public sealed class StructuresTests
     [InlineData("2026-06-01", "whole 2026-05-01")]
     [Proves("Civ. Code § 8180(a)")]
     [Proves("Civ. Code § 8448(b)(1)")]
-    public void A_completion_of_the_whole_is_one_of_each_structure_and_one_of_a_structure_none_of_the_others(string completed, string expected)
+    public void A_completion_of_the_whole_is_one_of_each_structure_and_one_of_a_structure_none_of_the_others(string completed,
+        string expected)
     {
         var job = Done(Houses(2).LaborCeased("2026-03-02", unfinished: true), completed, "h1");
         Assert.Equal(expected, string.Join(", ", Read(job).Open.Select(r => $"{r.Structure ?? "whole"} {LawText.IsoDay(r.On.Earliest)}")));

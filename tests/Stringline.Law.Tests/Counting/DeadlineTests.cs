@@ -5,7 +5,10 @@ using static Stringline.Law.Tests.Counting.Days;
 
 namespace Stringline.Law.Tests.Counting;
 
-/// <summary>How readings of a last day become a band, a day to plan on and a standing. The days are made up; the closed ones are those of OpenDaysTests.</summary>
+/// <summary>
+/// How readings of a last day become a band, a day to plan on and a standing. The days are made up; the closed ones are those of
+/// OpenDaysTests.
+/// </summary>
 public sealed class DeadlineTests
 {
     private static NumberRow SixMonths { get; } = NumberTable.Shipped.On(Number.SueOnReleaseBond, new LocalDate(2026, 1, 1));
@@ -78,7 +81,8 @@ public sealed class DeadlineTests
     [InlineData("2026-08-01", "2026-07-06", true, Standing.InDoubt)]
     [InlineData("2026-08-01", "2026-07-07", true, Standing.Lost)]
     [InlineData("2026-08-01", "2026-07-07", false, Standing.InDoubt)]
-    public void A_deadline_stands_by_its_shortest_reading_and_is_lost_by_its_longest(string asOf, string? done, bool endFirm, Standing expected)
+    public void A_deadline_stands_by_its_shortest_reading_and_is_lost_by_its_longest(string asOf, string? done, bool endFirm,
+        Standing expected)
     {
         Reading[] readings = [Late, Early];
         Law.Counting.DaySpan? day = done is null ? null : new Law.Counting.DaySpan(Day(done), Day(done));
@@ -108,8 +112,10 @@ public sealed class DeadlineTests
     public void Six_months_are_counted_in_days_too_where_that_gives_another_day()
     {
         // 1 January to 1 July is 181 days in a common year and 182 in a leap year (Gov. Code §§ 6803, 6804).
-        Assert.Equal([Day("2027-07-02"), Day("2027-07-01")], Deadline.Months($"six months", Day("2027-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
-        Assert.Equal([Day("2028-07-01")], Deadline.Months($"six months", Day("2028-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
+        Assert.Equal([Day("2027-07-02"), Day("2027-07-01")],
+            Deadline.Months($"six months", Day("2027-01-01"), SixMonths, OpenDays.Statutory).Select(r => r.Day));
+        Assert.Equal([Day("2028-07-01")], Deadline.Months($"six months", Day("2028-01-01"), SixMonths, OpenDays.Statutory)
+            .Select(r => r.Day));
     }
 
     private static Finding Made(Reading[] readings, bool endKnown = true) =>

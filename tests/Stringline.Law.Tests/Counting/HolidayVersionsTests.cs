@@ -69,7 +69,8 @@ public sealed class HolidayVersionsTests
         {
             foreach (var list in (HolidayLists[])[HolidayLists.State, HolidayLists.Courts])
             {
-                foreach (var sameHoliday in CaliforniaHolidays.On(day).Where(holiday => holiday.Lists.HasFlag(list)).GroupBy(holiday => holiday.Rule.Id))
+                foreach (var sameHoliday in CaliforniaHolidays.On(day).Where(holiday => holiday.Lists.HasFlag(list))
+                    .GroupBy(holiday => holiday.Rule.Id))
                 {
                     var kept = Assert.Single(sameHoliday);
                     if (kept.Observance is not null)

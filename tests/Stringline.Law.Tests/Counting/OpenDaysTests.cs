@@ -83,7 +83,8 @@ public sealed class OpenDaysTests
         var rows = Rows.Append(Rows[0] with { Why = "storm" });
 
         var refusal = Assert.Throws<ArgumentException>(() => OpenDays.ForCounty("Los Angeles", rows));
-        Assert.StartsWith("Los Angeles County has two closing rows for 2025-01-09 (Thu): \"day of mourning\" and \"storm\". Keep one.", refusal.Message, StringComparison.Ordinal);
+        Assert.StartsWith("Los Angeles County has two closing rows for 2025-01-09 (Thu): \"day of mourning\" and \"storm\". Keep one.",
+            refusal.Message, StringComparison.Ordinal);
     }
 
     [Fact]

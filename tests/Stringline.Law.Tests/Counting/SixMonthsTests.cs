@@ -33,7 +33,8 @@ public sealed class SixMonthsTests
     public void The_reading_of_182_days_says_so_and_each_last_day_shows_its_own_roll()
     {
         var readings = Deadline.Sorted(Deadline.Months($"six months", Day("2026-07-01"), SixMonths, OpenDays.Statutory));
-        Assert.Equal([new Reading($"six months, counted as 182 days", Day("2026-12-30")), new Reading($"six months", Day("2027-01-01"), Day("2027-01-04"))], readings);
+        Assert.Equal([new Reading($"six months, counted as 182 days", Day("2026-12-30")),
+            new Reading($"six months", Day("2027-01-01"), Day("2027-01-04"))], readings);
         Assert.Equal(Day("2026-12-30"), Deadline.ActByOf(readings, OpenDays.Statutory));
     }
 }

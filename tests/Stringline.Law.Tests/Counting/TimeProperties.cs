@@ -3,11 +3,15 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Counting;
 
-/// <summary>What holds for every day and period. The checks are definitions of Code Civ. Proc. §§ 12 and 12a and Civ. Code § 10 restated, or arithmetic.</summary>
+/// <summary>
+/// What holds for every day and period. The checks are definitions of Code Civ. Proc. §§ 12 and 12a and Civ. Code § 10 restated, or
+/// arithmetic.
+/// </summary>
 public sealed class TimeProperties
 {
     private static readonly OpenDays County = OpenDays.ForCounty("Yolo",
-        Enumerable.Range(0, 200).Select(i => new CountyClosing("Yolo", new LocalDate(1995, 1, 2).PlusDays(i * 97), "made up", "none", new LocalDate(2026, 1, 1))));
+        Enumerable.Range(0, 200).Select(i =>
+            new CountyClosing("Yolo", new LocalDate(1995, 1, 2).PlusDays(i * 97), "made up", "none", new LocalDate(2026, 1, 1))));
 
     private static readonly Gen<LocalDate> AnyDay =
         Gen.Int[0, 55_000].Select(days => new LocalDate(1920, 1, 1).PlusDays(days)); // 1920 to 2070: the table and past it
@@ -28,7 +32,8 @@ public sealed class TimeProperties
     [Fact]
     public void The_table_answers_as_the_rows_do_at_both_its_ends()
     {
-        foreach (var day in Days.OfYears(OpenDays.FirstYear - 1, OpenDays.FirstYear).Concat(Days.OfYears(OpenDays.LastYear, OpenDays.LastYear + 1)))
+        foreach (var day in Days.OfYears(OpenDays.FirstYear - 1, OpenDays.FirstYear)
+            .Concat(Days.OfYears(OpenDays.LastYear, OpenDays.LastYear + 1)))
             Assert.Equal(CaliforniaHolidays.ListsOn(day), OpenDays.Statutory.ListsOn(day));
     }
 

@@ -17,16 +17,21 @@ public sealed class WorkedExamplesTests
         { 2, "2024-02-01", 90, "days", "2024-05-01", "2024-05-01", "2024-05-01", "claim of lien after completion: leap year" },
         { 3, "2025-02-01", 90, "days", "2025-05-02", "2025-05-02", "2025-05-02", "claim of lien after completion: common year" },
         { 4, "2025-03-09", 90, "days", "2025-06-07", "2025-06-09", "2025-06-06", "claim of lien after completion: ends Saturday" },
-        { 5, "2024-12-02", 30, "days", "2025-01-01", "2025-01-02", "2024-12-31", "claim of lien after notice of completion: New Year's Day" },
+        { 5, "2024-12-02", 30, "days", "2025-01-01", "2025-01-02", "2024-12-31",
+            "claim of lien after notice of completion: New Year's Day" },
         { 6, "2026-05-20", 30, "days", "2026-06-19", "2026-06-22", "2026-06-18", "claim of lien after notice of completion: Juneteenth" },
-        { 7, "2026-05-05", 60, "days", "2026-07-04", "2026-07-06", "2026-07-02", "claim of lien, direct contractor: Saturday 4 July, observed Friday" },
-        { 8, "2027-05-05", 60, "days", "2027-07-04", "2027-07-06", "2027-07-02", "claim of lien, direct contractor: Sunday 4 July, observed Monday" },
+        { 7, "2026-05-05", 60, "days", "2026-07-04", "2026-07-06", "2026-07-02",
+            "claim of lien, direct contractor: Saturday 4 July, observed Friday" },
+        { 8, "2027-05-05", 60, "days", "2027-07-04", "2027-07-06", "2027-07-02",
+            "claim of lien, direct contractor: Sunday 4 July, observed Monday" },
         { 9, "2026-08-28", 90, "days", "2026-11-26", "2026-11-30", "2026-11-25", "foreclosure action: Thanksgiving and the day after" },
         { 10, "2026-07-14", 90, "days", "2026-10-12", "2026-10-12", "2026-10-09", "foreclosure action: Columbus Day, no judicial holiday" },
         { 11, "2026-06-11", 90, "days", "2026-09-09", "2026-09-09", "2026-09-08", "claim of lien: Admission Day, no judicial holiday" },
         { 12, "2025-12-31", 90, "days", "2026-03-31", "2026-04-01", "2026-03-30", "claim of lien: 31 March" },
-        { 13, "2027-11-25", 30, "days", "2027-12-25", "2027-12-27", "2027-12-23", "claim of lien after notice of completion: Saturday 25 December" },
-        { 14, "2027-10-03", 90, "days", "2028-01-01", "2028-01-03", "2027-12-30", "claim of lien: Saturday 1 January, observed on 31 December" },
+        { 13, "2027-11-25", 30, "days", "2027-12-25", "2027-12-27", "2027-12-23",
+            "claim of lien after notice of completion: Saturday 25 December" },
+        { 14, "2027-10-03", 90, "days", "2028-01-01", "2028-01-03", "2027-12-30",
+            "claim of lien: Saturday 1 January, observed on 31 December" },
         { 15, "2026-06-13", 20, "days", "2026-07-03", "2026-07-06", "2026-07-02", "preliminary notice: Friday 3 July, observed holiday" },
         { 16, "2024-02-29", 1, "years", "2025-02-28", "2025-02-28", "2025-02-28", "one year from 29 February" },
         { 17, "2025-08-31", 6, "months", "2026-02-28", "2026-03-02", "2026-02-27", "six months: no 31 February" },
@@ -48,8 +53,10 @@ public sealed class WorkedExamplesTests
         };
 
         Assert.True(Day(statutory) == last, $"row {row}, {about}: ends {last}");
-        Assert.True(Day(rolled) == OpenDays.Statutory.RollForward(last), $"row {row}, {about}: rolls to {OpenDays.Statutory.RollForward(last)}");
-        Assert.True(Day(safe) == OpenDays.Statutory.LastOpenDayOnOrBefore(last), $"row {row}, {about}: safe on {OpenDays.Statutory.LastOpenDayOnOrBefore(last)}");
+        Assert.True(Day(rolled) == OpenDays.Statutory.RollForward(last),
+            $"row {row}, {about}: rolls to {OpenDays.Statutory.RollForward(last)}");
+        Assert.True(Day(safe) == OpenDays.Statutory.LastOpenDayOnOrBefore(last),
+            $"row {row}, {about}: safe on {OpenDays.Statutory.LastOpenDayOnOrBefore(last)}");
     }
 
     [Fact]

@@ -6,7 +6,8 @@ namespace Stringline.Law.Tests.DesignLien;
 /// <summary>Design claim of 7 November 2025; the work commenced on 17 December. To convert by 16 January 2026.</summary>
 public sealed class ConversionTests
 {
-    private static JobBuilder Job(string commenced = "2025-12-17") => Architect.Job(commenced).Lender().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07");
+    private static JobBuilder Job(string commenced = "2025-12-17") =>
+        Architect.Job(commenced).Lender().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07");
 
     private static Finding? Converting(JobBuilder job, string asOf) => job.On(asOf).Find("design-lien.conversion-last-day");
 

@@ -21,8 +21,8 @@ public sealed class DefaultNoticeTests
         Assert.Contains(last.Why, r => r.Section == "Civ. Code § 8304(c)");
     }
 
-    // Known 22 September: day 90 is Sunday 21 December, so the recorder takes the claim on Friday the 19th; notice by the 9th. If the Sunday rolls to
-    // Monday the 22nd, by the 12th.
+    // Known 22 September: day 90 is Sunday 21 December, so the recorder takes the claim on Friday the 19th; notice by the 9th. If the
+    // Sunday rolls to Monday the 22nd, by the 12th.
     [Theory]
     [InlineData("2025-12-09", Standing.Open)]
     [InlineData("2025-12-10", Standing.InDoubt)]
@@ -62,7 +62,8 @@ public sealed class DefaultNoticeTests
     [InlineData(true, "2025-12-15", Standing.Open)]
     [Proves("Civ. Code § 8304(c)")]
     public void It_is_lost_only_where_no_demand_may_have_been_one(bool? ofDefault, string asOf, Standing expected) =>
-        Assert.Equal(expected, Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m, ofDefault).On(asOf).Get("design-lien.right").Standing);
+        Assert.Equal(expected, Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m, ofDefault).On(asOf)
+            .Get("design-lien.right").Standing);
 
     [Fact]
     [Proves("Civ. Code § 8304(c)")]
@@ -83,9 +84,11 @@ public sealed class DefaultNoticeTests
     [InlineData(false, 24_000, "", Standing.Open, Standing.NotYet)]
     [InlineData(true, 24_000, "bank", Standing.Open, Standing.NotYet)]
     [Proves("Civ. Code § 8304(c)")]
-    public void Only_a_demand_to_the_landowner_that_states_the_default_and_its_amount_is_one(bool? ofDefault, int amount, string to, Standing last, Standing first)
+    public void Only_a_demand_to_the_landowner_that_states_the_default_and_its_amount_is_one(bool? ofDefault, int amount, string to,
+        Standing last, Standing first)
     {
-        var on = Architect.Job().Lender().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", amount, ofDefault, to.Length == 0 ? [] : [to]).On("2025-12-01");
+        var on = Architect.Job().Lender().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", amount, ofDefault, to.Length == 0
+            ? [] : [to]).On("2025-12-01");
         Assert.Equal(last, on.Get("design-lien.demand-last-day").Standing);
         Assert.Equal(first, on.Get("design-lien.first-day").Standing);
         Assert.Equal(ofDefault is null, on.Get("design-lien.first-day").Asks("(payment-demanded.ofDefault)"));
@@ -97,7 +100,8 @@ public sealed class DefaultNoticeTests
     [Proves("Civ. Code § 8304(c)")]
     public void Of_several_demands_the_first_that_is_one_counts()
     {
-        var first = Architect.Job().PaymentDemanded("2025-04-01", 4_000m).DefaultNotice("2025-10-20", 24_000m).DefaultNotice("2025-11-03", 24_000m).DefaultNotice("2025-11-10", 24_000m, false).On("2025-12-01").Get("design-lien.first-day");
+        var first = Architect.Job().PaymentDemanded("2025-04-01", 4_000m).DefaultNotice("2025-10-20", 24_000m)
+            .DefaultNotice("2025-11-03", 24_000m).DefaultNotice("2025-11-10", 24_000m, false).On("2025-12-01").Get("design-lien.first-day");
         Assert.Equal(["2025-10-30"], first.DaysOf());
         Assert.Equal(Standing.Open, first.Standing);
     }
@@ -129,6 +133,7 @@ public sealed class DefaultNoticeTests
         Assert.Null(last.ActBy);
         Assert.True(last.Asks("(work-will-not-commence)"));
         Assert.Null(on.Find("design-lien.demand-last-day"));
-        Assert.Equal(Standing.Kept, Architect.Job().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").On("2025-12-01").Get("design-lien.last-day").Standing);
+        Assert.Equal(Standing.Kept, Architect.Job().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").On("2025-12-01")
+            .Get("design-lien.last-day").Standing);
     }
 }

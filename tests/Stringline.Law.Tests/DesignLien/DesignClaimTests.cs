@@ -25,14 +25,18 @@ public sealed class DesignClaimTests
     public void It_is_the_lesser_of_fee_and_value_less_deposits_and_payments_and_unknown_where_nothing_is_priced()
     {
         Assert.Equal(19_000m, Architect.Job().Paid("2025-03-01", 5_000m).On("2025-12-01").Get("design-lien.right").Amount);
-        Assert.Equal(20_000m, Architect.Job().Contract(c => c with { ReasonableValue = 20_000m }).On("2025-12-01").Get("design-lien.right").Amount);
-        Assert.Equal(24_000m, Architect.Job().Waived("2025-07-01", WaiverForm.UnconditionalFinal).On("2025-12-01").Get("design-lien.right").Amount);
-        var unknown = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2025-03-05").On("2025-12-01").Get("design-lien.right");
+        Assert.Equal(20_000m, Architect.Job().Contract(c => c with { ReasonableValue = 20_000m }).On("2025-12-01")
+            .Get("design-lien.right").Amount);
+        Assert.Equal(24_000m, Architect.Job().Waived("2025-07-01", WaiverForm.UnconditionalFinal).On("2025-12-01")
+            .Get("design-lien.right").Amount);
+        var unknown = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2025-03-05").On("2025-12-01")
+            .Get("design-lien.right");
         Assert.Null(unknown.Amount);
         Assert.True(unknown.Asks("(furnished.amount)"));
     }
 
-    // Recorded 7 November 2025 while services went on until the 28th: the action is due by Thursday 5 February 2026, and no mechanics lien is spoken of.
+    // Recorded 7 November 2025 while services went on until the 28th: the action is due by Thursday 5 February 2026, and no mechanics lien
+    // is spoken of.
     [Theory]
     [InlineData("2025-12-01", Standing.Open)]
     [InlineData("2026-02-05", Standing.Open)]
@@ -40,7 +44,8 @@ public sealed class DesignClaimTests
     [Proves("Civ. Code § 8306(b)(2)")]
     public void It_may_be_recorded_while_services_go_on_and_is_sued_on_in_ninety_days(string asOf, Standing expected)
     {
-        var on = Architect.Job(until: "2025-11-28").DefaultNotice("2025-10-20", 24_000m).WillNotCommence("2025-09-22").Design("2025-11-07", 20_000m).On(asOf);
+        var on = Architect.Job(until: "2025-11-28").DefaultNotice("2025-10-20", 24_000m).WillNotCommence("2025-09-22")
+            .Design("2025-11-07", 20_000m).On(asOf);
         var action = on.Get("design-lien.enforcement-last-day");
         Assert.Equal(["2026-02-05"], action.DaysOf());
         Assert.Equal("2026-02-05", action.Plan());
@@ -59,8 +64,8 @@ public sealed class DesignClaimTests
         Assert.Equal(Standing.Lost, on.Get("design-lien.right").Standing);
     }
 
-    // Recorded 20 October 2025: day 90 is Sunday 18 January 2026, the Monday a holiday, so by the roll Tuesday the 20th. Known 22 September: to
-    // record anew by 21 December.
+    // Recorded 20 October 2025: day 90 is Sunday 18 January 2026, the Monday a holiday, so by the roll Tuesday the 20th. Known 22
+    // September: to record anew by 21 December.
     [Theory]
     [InlineData("2025-12-20", Standing.Kept, Standing.Open)]
     [InlineData("2026-01-16", Standing.Kept, Standing.Open)]
@@ -101,7 +106,8 @@ public sealed class DesignClaimTests
         Assert.Equal(expected, on.Get("design-lien.enforcement-last-day").Standing);
         Assert.Equal(expected == Standing.Kept, on.Find("design-lien.lis-pendens.last-day") is not null);
         Assert.Null(on.Find("lis-pendens.last-day"));
-        Assert.Equal(expected == Standing.Kept, on.Next.Any(n => n.Finding == "design-lien.lis-pendens.last-day" && n.Do == "Record the notice of pendency of action"));
+        Assert.Equal(expected == Standing.Kept,
+            on.Next.Any(n => n.Finding == "design-lien.lis-pendens.last-day" && n.Do == "Record the notice of pendency of action"));
         Assert.Equal(30_000m, on.Get("design-lien.release-bond.amount").Amount);
     }
 
@@ -114,7 +120,8 @@ public sealed class DesignClaimTests
     [Proves("Civ. Code § 8306(b)(2)")]
     public void A_credit_is_an_argument_and_no_plan(string asOf, Standing expected)
     {
-        var action = Architect.Job().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").CreditRecorded("2025-12-01", "2026-06-30").On(asOf).Get("design-lien.enforcement-last-day");
+        var action = Architect.Job().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").CreditRecorded("2025-12-01", "2026-06-30")
+            .On(asOf).Get("design-lien.enforcement-last-day");
         Assert.Equal(["2026-02-05", "2026-09-28"], action.DaysOf());
         Assert.Equal("2026-02-05", action.Plan());
         Assert.Equal(expected, action.Standing);
@@ -136,7 +143,8 @@ public sealed class DesignClaimTests
     [InlineData("2025-12-01", Standing.Lost)]
     [Proves("Civ. Code § 8302(a)")]
     public void After_the_sale_none_can_be_recorded(string asOf, Standing expected) =>
-        Assert.Equal(expected, Architect.Job().PartyWith("owner", p => p with { SoldOn = JobBuilder.Day("2025-12-01") }).On(asOf).Get("design-lien.right").Standing);
+        Assert.Equal(expected, Architect.Job().PartyWith("owner", p => p with { SoldOn = JobBuilder.Day("2025-12-01") }).On(asOf)
+            .Get("design-lien.right").Standing);
 
     [Theory]
     [InlineData(24_000, "Record the full satisfaction", "a full satisfaction")]
@@ -152,7 +160,8 @@ public sealed class DesignClaimTests
         Assert.Equal("Civ. Code § 8306(c)", release.Why[0].Section);
         Assert.Null(on.Find("release.when-paid"));
         Assert.Null(on.Find("release.partial"));
-        Assert.Null(Architect.Job().DefaultNotice("2025-10-20", 24_000m).Paid("2025-11-01", paid).Design("2025-11-07", 24_000m - paid).On("2025-12-10").Find("design-lien.release"));
+        Assert.Null(Architect.Job().DefaultNotice("2025-10-20", 24_000m).Paid("2025-11-01", paid).Design("2025-11-07", 24_000m - paid)
+            .On("2025-12-10").Find("design-lien.release"));
     }
 
     [Theory]
@@ -162,13 +171,14 @@ public sealed class DesignClaimTests
     [Proves("Civ. Code § 8306(c)")]
     public void Once_it_is_released_nothing_more_is_done_on_it(bool? satisfied)
     {
-        var on = Architect.Job().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").Paid("2025-12-08", 24_000m).ReleaseRecorded("2025-12-10", satisfied).On("2025-12-12");
+        var on = Architect.Job().DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").Paid("2025-12-08", 24_000m)
+            .ReleaseRecorded("2025-12-10", satisfied).On("2025-12-12");
         Assert.Null(on.Find("design-lien.enforcement-last-day"));
         Assert.Null(on.Find("design-lien.release"));
     }
 
-    // Recorded on 1 October 2025, its 90 days end on 30 December. A suit in a small claims court may be none (Code Civ. Proc. § 116.220): while the time to record runs, or no end of
-    // it is known, another claim can be recorded and nothing is kept for sure.
+    // Recorded on 1 October 2025, its 90 days end on 30 December. A suit in a small claims court may be none (Code Civ. Proc. § 116.220):
+    // while the time to record runs, or no end of it is known, another claim can be recorded and nothing is kept for sure.
     [Theory]
     [InlineData(false, "2025-12-30", Standing.Kept)]
     [InlineData(false, "2026-01-05", Standing.InDoubt)]
@@ -176,7 +186,8 @@ public sealed class DesignClaimTests
     [Proves("Civ. Code § 8306(b)(2)")]
     public void A_claim_that_may_have_expired_is_not_kept_while_another_may_follow(bool inCourtOfRecord, string asOf, Standing expected)
     {
-        var job = Architect.Job().DefaultNotice("2025-09-15", 24_000m, true, "owner").Design("2025-10-01").ActionOn("2025-11-20", ActionOn.Lien, "design");
+        var job = Architect.Job().DefaultNotice("2025-09-15", 24_000m, true, "owner").Design("2025-10-01")
+            .ActionOn("2025-11-20", ActionOn.Lien, "design");
         if (!inCourtOfRecord)
             job.Which(e => (ActionFiled)e with { SmallClaims = true });
         Assert.Equal(expected, job.On(asOf).Get("design-lien.last-day").Standing);

@@ -7,9 +7,11 @@ namespace Stringline.Law.Tests.DesignLien;
 /// <summary>The design professional's lien before the work commences.</summary>
 public sealed class DesignLienDaysTests
 {
-    private static JobBuilder Job(string hiredBy = "owner", bool? written = true, bool permit = true, string? commenced = "2027-12-31", WorkUse use = WorkUse.Commercial, ClaimantRole role = ClaimantRole.DesignProfessional) =>
+    private static JobBuilder Job(string hiredBy = "owner", bool? written = true, bool permit = true, string? commenced = "2027-12-31",
+        WorkUse use = WorkUse.Commercial, ClaimantRole role = ClaimantRole.DesignProfessional) =>
         new JobBuilder().Role(role, hiredBy).Price(40000m).Contract(c => c with { Written = written })
-            .Work(w => w with { Permit = permit ? new Permit { Number = "B-1" } : null, Commenced = commenced is null ? null : Day(commenced), Use = use })
+            .Work(w => w with { Permit = permit
+                ? new Permit { Number = "B-1" } : null, Commenced = commenced is null ? null : Day(commenced), Use = use })
             .Furnished("2026-03-02", 40000m).Ended("2026-04-06");
 
     private static Finding Right(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("design-lien.right");
@@ -26,7 +28,8 @@ public sealed class DesignLienDaysTests
     [InlineData(ClaimantRole.Supplier)]
     [Proves("Civ. Code § 8300")]
     public void Nobody_else_has_it(ClaimantRole role) =>
-        Assert.DoesNotContain(Job(role: role).PaymentDemanded("2026-05-04", 1m).WillNotCommence("2026-05-04").On("2026-06-01").Findings, f => f.Id.StartsWith("design-lien", StringComparison.Ordinal));
+        Assert.DoesNotContain(Job(role: role).PaymentDemanded("2026-05-04", 1m).WillNotCommence("2026-05-04").On("2026-06-01").Findings,
+            f => f.Id.StartsWith("design-lien", StringComparison.Ordinal));
 
     [Theory]
     [InlineData(true, true, Standing.Open, null)]
@@ -41,7 +44,8 @@ public sealed class DesignLienDaysTests
         Assert.True(asks is null ? right.Questions.Count == 0 : right.Asks(asks));
     }
 
-    private static Finding ForSmallHome(int? units, decimal? cost) => Right(Job(use: WorkUse.OwnerOccupiedOneToFour).Work(w => w with { Units = units, ExpectedCost = cost }));
+    private static Finding ForSmallHome(int? units, decimal? cost) =>
+        Right(Job(use: WorkUse.OwnerOccupiedOneToFour).Work(w => w with { Units = units, ExpectedCost = cost }));
 
     [Theory]
     [InlineData(1, 99_999.99, Standing.Lost, null)]
@@ -52,7 +56,8 @@ public sealed class DesignLienDaysTests
     [InlineData(1, null, Standing.InDoubt, "(work.expectedCost)")]
     [InlineData(null, 99_999.99, Standing.InDoubt, "(work.units)")]
     [Proves("Civ. Code § 8318")]
-    public void There_is_none_on_a_single_family_home_of_the_owner_under_a_hundred_thousand_dollars(int? units, double? cost, Standing expected, string? asks)
+    public void There_is_none_on_a_single_family_home_of_the_owner_under_a_hundred_thousand_dollars(int? units, double? cost,
+        Standing expected, string? asks)
     {
         var right = ForSmallHome(units, (decimal?)cost);
         Assert.Equal(expected, right.Standing);
@@ -67,7 +72,8 @@ public sealed class DesignLienDaysTests
     [InlineData(WorkUse.OwnerOccupiedOneToFour, true)]
     [InlineData(WorkUse.Residential, false)]
     [Proves("Civ. Code § 8318")]
-    public void A_home_of_the_owner_is_asked_for_its_cost(WorkUse use, bool asks) => Assert.Equal(asks, Right(Job(use: use)).Asks("under $100,000"));
+    public void A_home_of_the_owner_is_asked_for_its_cost(WorkUse use, bool asks) =>
+        Assert.Equal(asks, Right(Job(use: use)).Asks("under $100,000"));
 
     // Demand Monday 4 May: recording from Thursday 14 May.
     [Theory]
@@ -96,7 +102,9 @@ public sealed class DesignLienDaysTests
         Assert.Equal(["2026-08-02"], last.DaysOf());
         Assert.Equal("2026-07-31", last.Plan());
         Assert.Equal(expected, last.Standing);
-        Assert.Equal(asOf == "2026-08-02" ? Standing.Kept : expected, Job().WillNotCommence("2026-05-04").DefaultNotice("2026-05-04", 40000m).ClaimRecorded(asOf).On("2026-09-01").Get("design-lien.last-day").Standing);
+        Assert.Equal(asOf == "2026-08-02"
+            ? Standing.Kept : expected, Job().WillNotCommence("2026-05-04").DefaultNotice("2026-05-04", 40000m).ClaimRecorded(asOf)
+            .On("2026-09-01").Get("design-lien.last-day").Standing);
     }
 
     [Fact]
@@ -113,7 +121,8 @@ public sealed class DesignLienDaysTests
     [InlineData("2026-05-31", Standing.Open)]
     [InlineData("2026-06-01", Standing.Lost)]
     [Proves("Civ. Code § 8306(b)(1)")]
-    public void It_ends_when_the_work_commences(string asOf, Standing expected) => Assert.Equal(expected, Right(Job(commenced: "2026-06-01"), asOf).Standing);
+    public void It_ends_when_the_work_commences(string asOf, Standing expected) =>
+        Assert.Equal(expected, Right(Job(commenced: "2026-06-01"), asOf).Standing);
 
     [Fact]
     [Proves("Civ. Code § 8304")]
@@ -130,7 +139,10 @@ public sealed class DesignLienDaysTests
         var conversion = job.On(asOf).Get("design-lien.conversion-last-day");
         Assert.Equal(["2026-06-03"], conversion.DaysOf());
         Assert.Equal(expected, conversion.Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, job.ClaimRecorded(asOf, lien: LienKind.Converted).On("2026-07-01").Get("design-lien.conversion-last-day").Standing);
+        Assert.Equal(expected == Standing.Open
+            ? Standing.Kept
+            : Standing.Lost, job.ClaimRecorded(asOf, lien: LienKind.Converted).On("2026-07-01")
+            .Get("design-lien.conversion-last-day").Standing);
         Assert.Equal(40000m, conversion.Amount);
     }
 
@@ -142,5 +154,6 @@ public sealed class DesignLienDaysTests
     [Proves("Civ. Code § 8319")]
     [Proves("Civ. Code § 8306(b)(2)")]
     public void One_that_ended_by_its_ninety_days_is_not(string commenced, Standing? converts) =>
-        Assert.Equal(converts, Job(commenced: commenced).ClaimRecorded("2026-04-13").On("2026-07-20").Find("design-lien.conversion-last-day")?.Standing);
+        Assert.Equal(converts, Job(commenced: commenced).ClaimRecorded("2026-04-13").On("2026-07-20")
+            .Find("design-lien.conversion-last-day")?.Standing);
 }

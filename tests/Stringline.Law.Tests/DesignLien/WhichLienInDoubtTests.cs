@@ -4,12 +4,13 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.DesignLien;
 
 /// <summary>
-/// A design professional hired by the owner records a claim that does not say which lien it is for, and nobody says whether the work commenced: it
-/// may be the one or the other (Civ. Code §§ 8302, 8400).
+/// A design professional hired by the owner records a claim that does not say which lien it is for, and nobody says whether the work
+/// commenced: it may be the one or the other (Civ. Code §§ 8302, 8400).
 /// </summary>
 public sealed class WhichLienInDoubtTests
 {
-    private static JobBuilder Job(LienKind? lien = null) => new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2026-03-02", 6430m).Ended("2026-03-02")
+    private static JobBuilder Job(LienKind? lien = null) =>
+        new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2026-03-02", 6430m).Ended("2026-03-02")
         .ClaimRecorded("2026-04-06", 6430m, lien: lien, id: "claim").ActionFiled("2026-04-20");
 
     private static Standing[] Of(JobBuilder job) =>
@@ -43,7 +44,8 @@ public sealed class WhichLienInDoubtTests
     [Proves("Civ. Code § 8520(a)")]
     public void A_stop_payment_notice_before_the_work_commenced_is_in_doubt(string given, Standing expected)
     {
-        var answer = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2026-03-02", 6430m).Work(w => w with { Commenced = JobBuilder.Day("2026-03-30") })
+        var answer = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2026-03-02", 6430m)
+            .Work(w => w with { Commenced = JobBuilder.Day("2026-03-30") })
             .StopPaymentGiven(given, 6430m, false, "owner").On("2026-04-06");
         Assert.Equal(expected, answer.Get("stop-payment-notice.owner").Standing);
     }

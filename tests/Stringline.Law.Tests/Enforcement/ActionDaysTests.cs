@@ -8,7 +8,8 @@ namespace Stringline.Law.Tests.Enforcement;
 /// <summary>Claim recorded on Monday 1 June 2026. 90 days: 29 left in June, 31 in July, 30 in August: Sunday 30 August.</summary>
 public sealed class ActionDaysTests
 {
-    private static JobBuilder Supplier() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04");
+    private static JobBuilder Supplier() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04");
 
     private static Finding Action(JobBuilder job, string asOf) => job.On(asOf).Get("enforcement.last-day");
 
@@ -21,13 +22,15 @@ public sealed class ActionDaysTests
     public void The_action_is_due_within_ninety_days_after_recording(string asOf, Standing expected)
     {
         var action = Action(Supplier().ClaimRecorded("2026-06-01"), asOf);
-        Assert.Equal([new Reading($"90 days after recording", JobBuilder.Day("2026-08-30"), JobBuilder.Day("2026-08-31"))], action.Readings);
+        Assert.Equal([new Reading($"90 days after recording", JobBuilder.Day("2026-08-30"), JobBuilder.Day("2026-08-31"))],
+            action.Readings);
         Assert.Equal(JobBuilder.Day("2026-08-28"), action.ActBy);
         Assert.Equal(expected, action.Standing);
         Assert.Equal(90, NumberTable.Shipped.On(Number.SueOnClaim, new LocalDate(2026, 7, 1)).Count);
     }
 
-    // Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253: past a Sunday, which both the courts' holidays and the Civil Code's pass over, in time.
+    // Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253: past a Sunday, which both the courts' holidays and the Civil Code's pass over, in
+    // time.
     [Theory]
     [InlineData("2026-08-30", Standing.Kept)]
     [InlineData("2026-08-31", Standing.Kept)]
@@ -96,9 +99,11 @@ public sealed class ActionDaysTests
     [InlineData("2025-04-28", "2025-04-25", Standing.InDoubt)]
     [InlineData("2025-04-28", "2025-04-28", Standing.Lost)]
     [Proves("Civ. Code § 10")]
-    public void A_ninetieth_day_that_is_a_holiday_of_one_list_alone_is_in_doubt_through_the_next_day_and_never_planned_on(string asOf, string? filed, Standing expected)
+    public void A_ninetieth_day_that_is_a_holiday_of_one_list_alone_is_in_doubt_through_the_next_day_and_never_planned_on(string asOf,
+        string? filed, Standing expected)
     {
-        var job = new JobBuilder().Furnished("2024-10-07", 6_430m).Ended("2024-10-07").Notice("2024-10-09").Completed("2024-12-16").ClaimRecorded("2025-01-24");
+        var job = new JobBuilder().Furnished("2024-10-07", 6_430m).Ended("2024-10-07").Notice("2024-10-09").Completed("2024-12-16")
+            .ClaimRecorded("2025-01-24");
         var action = Action(filed is null ? job : job.ActionFiled(filed), asOf);
         Assert.Equal(expected, action.Standing);
         Assert.Equal("2025-04-23", action.Plan());
@@ -114,7 +119,8 @@ public sealed class ActionDaysTests
     [Proves("Civ. Code § 10")]
     public void A_Sunday_carries_by_both_codes_and_a_Saturday_by_one(string recorded, string filed, Standing expected, bool sure)
     {
-        var action = Action(new JobBuilder().Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded(recorded).ActionFiled(filed), "2026-03-10");
+        var action = Action(new JobBuilder().Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14")
+            .Completed("2025-10-22").ClaimRecorded(recorded).ActionFiled(filed), "2026-03-10");
         Assert.Equal(expected, action.Standing);
         Assert.Equal("2026-02-27", action.Plan());
         Assert.Equal(sure, action.Says("under Civ. Code §§ 7, 10 and Code Civ. Proc. § 12a alike"));
@@ -136,8 +142,8 @@ public sealed class ActionDaysTests
         Assert.Equal(asks, Action(Supplier().ClaimRecorded(recorded), "2026-06-10").Asks("(claim-recorded.on)"));
 
     /// <summary>
-    /// An action on a claim is worth no more than the claim. Each claim here is in doubt for another want: served by hand (§ 8416(c)(1), (e)), before
-    /// the preliminary notice (§ 8200(a)), perhaps too early (§ 8414(a)), perhaps too late (§ 8414(b)).
+    /// An action on a claim is worth no more than the claim. Each claim here is in doubt for another want: served by hand (§ 8416(c)(1),
+    /// (e)), before the preliminary notice (§ 8200(a)), perhaps too early (§ 8414(a)), perhaps too late (§ 8414(b)).
     /// </summary>
     [Theory]
     [InlineData("good", Standing.Open)]
@@ -155,8 +161,10 @@ public sealed class ActionDaysTests
             "perhaps too late" => ("2025-10-24", "2026-02-20", "2026-03-02"),
             _ => ("2025-10-24", "2025-11-21", "2025-12-05"),
         };
-        var job = new JobBuilder().Furnished("2025-10-20", 6430m).Completed("2025-10-22", contested: claim == "perhaps too late").Notice(noticed)
-            .ClaimServed("2025-10-27", claim == "served by hand" ? Manner.Personal : Manner.CertifiedMail).ClaimRecorded(recorded, 6430m, id: "claim");
+        var job = new JobBuilder().Furnished("2025-10-20", 6430m).Completed("2025-10-22", contested: claim == "perhaps too late")
+            .Notice(noticed)
+            .ClaimServed("2025-10-27", claim == "served by hand" ? Manner.Personal : Manner.CertifiedMail)
+            .ClaimRecorded(recorded, 6430m, id: "claim");
         job = claim == "perhaps too early" ? job.Furnished("2025-11-20..2025-11-24", 1m) : job.Ended("2025-10-20");
         Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.InDoubt, job.On(asOf).Get("claim-of-lien.last-day").Standing);
         Assert.Equal(expected, job.On(asOf).Get("enforcement.last-day").Standing);

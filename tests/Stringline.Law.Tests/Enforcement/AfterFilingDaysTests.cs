@@ -5,13 +5,15 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.Enforcement;
 
 /// <summary>
-/// The notice of pendency and the trial, counted from an action of Monday 15 December 2025 (Civ. Code §§ 8461, 8462): twenty days after it are Sunday 4
-/// January 2026. Entries 0 to 4 are the furnishing, its end, the notice, completion and the claim, entry 5 the action.
+/// The notice of pendency and the trial, counted from an action of Monday 15 December 2025 (Civ. Code §§ 8461, 8462): twenty days after it
+/// are Sunday 4 January 2026. Entries 0 to 4 are the furnishing, its end, the notice, completion and the claim, entry 5 the action.
 /// </summary>
 public sealed class AfterFilingDaysTests
 {
-    private static JobBuilder Job(string filed = "2025-12-15") => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
-        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded("2025-11-20", 6_430m).ActionFiled(filed);
+    private static JobBuilder Job(string filed = "2025-12-15") =>
+        new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
+        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22")
+        .ClaimRecorded("2025-11-20", 6_430m).ActionFiled(filed);
 
     private static Finding Pendency(JobBuilder job, string asOf = "2025-12-22") => job.On(asOf).Get("lis-pendens.last-day");
 
@@ -48,7 +50,8 @@ public sealed class AfterFilingDaysTests
         Assert.Equal(["2027-12-11"], on.Get("prosecution.service-last-day").DaysOf());
         Assert.Equal(["2027-12-11"], on.Get("prosecution.last-day").DaysOf());
         Assert.Equal(["2030-12-11"], on.Get("prosecution.five-years").DaysOf());
-        foreach (var id in (string[])["lis-pendens.last-day", "prosecution.service-last-day", "prosecution.last-day", "prosecution.five-years"])
+        foreach (var id in (string[])["lis-pendens.last-day", "prosecution.service-last-day", "prosecution.last-day",
+            "prosecution.five-years"])
             Assert.NotNull(on.Get(id).Band!.Latest);
     }
 
@@ -109,7 +112,8 @@ public sealed class AfterFilingDaysTests
     [InlineData("2025-12-11..2025-12-15", "2025-12-10", Standing.Open)]
     [Proves("Code Civ. Proc. § 583.420")]
     public void Of_an_action_on_a_day_in_doubt_a_service_of_those_days_counts(string filed, string served, Standing expected) =>
-        Assert.Equal(expected, Job(filed).Add(i => new ActionServed { Index = i, On = When(served) }).On("2026-11-02").Get("prosecution.service-last-day").Standing);
+        Assert.Equal(expected, Job(filed).Add(i => new ActionServed { Index = i, On = When(served) }).On("2026-11-02")
+            .Get("prosecution.service-last-day").Standing);
 
     // Five years end the action, unless the day it was filed is in doubt, or a stay may have lengthened them.
     [Theory]
@@ -118,13 +122,15 @@ public sealed class AfterFilingDaysTests
     [InlineData("2025-12-11..2025-12-15", false, "2030-12-17", Standing.InDoubt)]
     [InlineData("2025-12-15", false, "2030-12-13", Standing.Open)]
     [Proves("Code Civ. Proc. § 583.310")]
-    public void The_five_years_are_lost_only_where_nothing_may_have_lengthened_them(string filed, bool stayed, string asOf, Standing expected)
+    public void The_five_years_are_lost_only_where_nothing_may_have_lengthened_them(string filed, bool stayed, string asOf,
+        Standing expected)
     {
         var job = stayed ? Job(filed).Bankrupt("owner", "2026-01-12", "2026-02-10") : Job(filed);
         var five = job.On(asOf).Get("prosecution.five-years");
         Assert.Equal(expected, five.Standing);
         Assert.Equal(expected != Standing.Open, five.Asks("(trial-begun)"));
-        Assert.False(job.Add(i => new TrialBegun { Index = i, On = When("2030-10-07") }).On(asOf).Get("prosecution.five-years").Asks("(trial-begun)"));
+        Assert.False(job.Add(i => new TrialBegun { Index = i, On = When("2030-10-07") }).On(asOf).Get("prosecution.five-years")
+            .Asks("(trial-begun)"));
     }
 
     // A doubtful action is followed up as a good one is: nothing is left to a doubt.

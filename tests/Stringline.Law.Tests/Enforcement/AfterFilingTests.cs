@@ -4,17 +4,21 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.Enforcement;
 
-/// <summary>Action filed on Monday 1 June 2026: the twentieth day is Sunday 21 June, act by Thursday 18 June (Friday the 19th is Juneteenth).</summary>
+/// <summary>
+/// Action filed on Monday 1 June 2026: the twentieth day is Sunday 21 June, act by Thursday 18 June (Friday the 19th is Juneteenth).
+/// </summary>
 public sealed class AfterFilingTests
 {
-    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02").Completed("2026-03-30").ClaimRecorded("2026-04-06").ActionFiled("2026-06-01");
+    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02")
+        .Completed("2026-03-30").ClaimRecorded("2026-04-06").ActionFiled("2026-06-01");
 
     [Theory]
     [InlineData("2026-06-21", Standing.InDoubt)]
     [InlineData("2026-06-22", Standing.InDoubt)]
     [InlineData("2027-06-22", Standing.InDoubt)]
     [Proves("Civ. Code § 8461")]
-    public void The_notice_of_pendency_is_recorded_within_twenty_days_and_late_still_binds_whoever_comes_after(string asOf, Standing expected)
+    public void The_notice_of_pendency_is_recorded_within_twenty_days_and_late_still_binds_whoever_comes_after(string asOf,
+        Standing expected)
     {
         var last = Job().On(asOf).Get("lis-pendens.last-day");
         Assert.Equal(["2026-06-21"], last.DaysOf());
@@ -46,13 +50,15 @@ public sealed class AfterFilingTests
     [Proves("Civ. Code § 8462")]
     public void Only_the_action_that_enforces_the_claim_starts_the_days()
     {
-        var on = Subcontractor().ActionFiled("2025-11-03").LisPendens("2025-12-01").ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2026-01-15").On("2026-01-20");
+        var on = Subcontractor().ActionFiled("2025-11-03").LisPendens("2025-12-01").ClaimRecorded("2025-11-20", 6_430m)
+            .ActionFiled("2026-01-15").On("2026-01-20");
         var notice = on.Get("lis-pendens.last-day");
         Assert.Equal(Standing.Open, notice.Standing);
         Assert.Equal("2026-02-04", notice.Plan());
         Assert.True(notice.RuledOut("Civ. Code § 8461"));
         Assert.Equal(["2028-01-15"], on.Get("prosecution.last-day").DaysOf());
-        Assert.Null(Subcontractor().ActionFiled("2025-11-03").ClaimRecorded("2025-11-20", 6_430m).On("2026-01-20").Find("lis-pendens.last-day"));
+        Assert.Null(Subcontractor().ActionFiled("2025-11-03").ClaimRecorded("2025-11-20", 6_430m).On("2026-01-20")
+            .Find("lis-pendens.last-day"));
     }
 
     private static JobBuilder Subcontractor() => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
@@ -67,9 +73,11 @@ public sealed class AfterFilingTests
     [InlineData(true, false, Standing.Open, 0)]
     [Proves("Code Civ. Proc. § 405.22")]
     [Proves("Code Civ. Proc. § 405.23")]
-    public void It_is_void_without_the_mailing_before_and_the_proof_beside_it(bool? mailedFirst, bool? proof, Standing expected, int questions)
+    public void It_is_void_without_the_mailing_before_and_the_proof_beside_it(bool? mailedFirst, bool? proof, Standing expected,
+        int questions)
     {
-        var notice = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2026-01-15").LisPendens("2026-01-20", mailedFirst, proof).On("2026-01-26").Get("lis-pendens.last-day");
+        var notice = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2026-01-15")
+            .LisPendens("2026-01-20", mailedFirst, proof).On("2026-01-26").Get("lis-pendens.last-day");
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(questions, notice.Questions.Count);
         Assert.Equal(expected == Standing.Open, notice.RuledOut("Code Civ. Proc. § 405.23"));
@@ -80,7 +88,9 @@ public sealed class AfterFilingTests
     [Fact]
     [Proves("Code Civ. Proc. § 405.23")]
     public void A_void_notice_is_cured_by_a_good_one_in_time() =>
-        Assert.Equal(Standing.Kept, Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2026-01-15").LisPendens("2026-01-16", null, null).LisPendens("2026-01-20", false).LisPendens("2026-02-04").On("2026-02-09").Get("lis-pendens.last-day").Standing);
+        Assert.Equal(Standing.Kept, Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2026-01-15")
+            .LisPendens("2026-01-16", null, null).LisPendens("2026-01-20", false).LisPendens("2026-02-04").On("2026-02-09")
+            .Get("lis-pendens.last-day").Standing);
 
     [Theory]
     [InlineData(8_037.50, false)]
@@ -88,7 +98,8 @@ public sealed class AfterFilingTests
     [Proves("Civ. Code § 8424(c)")]
     public void After_a_full_bond_nothing_is_recorded_against_the_land(decimal bond, bool notice)
     {
-        var on = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ReleaseBond("2025-12-10", bond).ActionFiled("2026-01-15").On("2026-01-20");
+        var on = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ReleaseBond("2025-12-10", bond).ActionFiled("2026-01-15")
+            .On("2026-01-20");
         Assert.Equal(notice, on.Find("lis-pendens.last-day") is not null);
         Assert.NotNull(on.Find("prosecution.last-day"));
         Assert.True(on.Get("release-bond.action-last-day").Says("principal and surety are named in the action"));
@@ -98,8 +109,10 @@ public sealed class AfterFilingTests
     [Proves("Civ. Code § 8461")]
     public void After_a_release_that_says_satisfied_nothing_follows()
     {
-        var on = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2025-12-15").ReleaseRecorded("2025-12-29", true).On("2025-12-30");
-        Assert.DoesNotContain(on.Findings, f => f.Id.StartsWith("lis-pendens", StringComparison.Ordinal) || f.Id.StartsWith("prosecution", StringComparison.Ordinal));
+        var on = Subcontractor().ClaimRecorded("2025-11-20", 6_430m).ActionFiled("2025-12-15").ReleaseRecorded("2025-12-29", true)
+            .On("2025-12-30");
+        Assert.DoesNotContain(on.Findings, f => f.Id.StartsWith("lis-pendens", StringComparison.Ordinal)
+            || f.Id.StartsWith("prosecution", StringComparison.Ordinal));
     }
 
     // Filed 10 December 2025: two years end on Friday 10 December 2027, five on Tuesday 10 December 2030.
@@ -128,7 +141,8 @@ public sealed class AfterFilingTests
         Assert.Equal(Standing.Kept, tried.Get("prosecution.five-years").Standing);
     }
 
-    // The court shall dismiss what was not tried in five years: until it has, or where they were lengthened, the lien may live, and no more.
+    // The court shall dismiss what was not tried in five years: until it has, or where they were lengthened, the lien may live, and no
+    // more.
     [Theory]
     [InlineData("2030-12-10", false, Standing.Kept)]
     [InlineData("2030-12-11", false, Standing.InDoubt)]

@@ -21,7 +21,8 @@ public sealed class CreditTests
     [InlineData("2026-11-02", Standing.InDoubt)]
     [Proves("Civ. Code § 8460(b)(1)")]
     [Proves("Civ. Code § 8460(b)(2)")]
-    public void Notice_of_credit_is_recorded_within_ninety_days_of_the_claim_and_later_holds_only_against_those_who_did_not_buy(string recorded, Standing expected)
+    public void Notice_of_credit_is_recorded_within_ninety_days_of_the_claim_and_later_holds_only_against_those_who_did_not_buy(
+        string recorded, Standing expected)
     {
         var last = Job().CreditRecorded(recorded, "2026-12-15").On("2026-11-09").Get("credit.last-day");
         Assert.Equal(["2026-08-30"], last.DaysOf());
@@ -76,7 +77,8 @@ public sealed class CreditTests
     [Proves("Civ. Code § 8460(b)")]
     public void A_credit_recorded_before_the_claim_is_an_earlier_claims(string asOf, Standing expected)
     {
-        var on = Subcontractor().ClaimRecorded("2025-10-27", 6_430m).CreditRecorded("2025-11-03", "2026-05-01").ReleaseRecorded("2025-12-01", false).ClaimRecorded("2026-01-12", 6_430m).On(asOf);
+        var on = Subcontractor().ClaimRecorded("2025-10-27", 6_430m).CreditRecorded("2025-11-03", "2026-05-01")
+            .ReleaseRecorded("2025-12-01", false).ClaimRecorded("2026-01-12", 6_430m).On(asOf);
         var action = on.Get("enforcement.last-day");
         Assert.Equal(["2026-04-12"], action.DaysOf());
         Assert.Equal("2026-04-10", action.Plan());
@@ -99,7 +101,8 @@ public sealed class CreditTests
         var job = Job().CreditRecorded("2026-08-03", "2026-12-15");
         Assert.Equal(["2027-03-15"], job.On(asOf).Get("credit.enforcement-last-day").DaysOf());
         Assert.Equal(expected, job.On(asOf).Get("credit.enforcement-last-day").Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, job.ActionFiled(asOf).On("2027-06-01").Get("credit.enforcement-last-day").Standing);
+        Assert.Equal(expected == Standing.Open
+            ? Standing.Kept : Standing.Lost, job.ActionFiled(asOf).On("2027-06-01").Get("credit.enforcement-last-day").Standing);
     }
 
     // Ninety days after 3 February 2027 are 4 May 2027, the very day on which the year ends.
@@ -117,7 +120,8 @@ public sealed class CreditTests
     public void While_completion_is_unknown_or_contested_the_year_is_planned_on_and_the_credit_alone_ends_the_time()
     {
         // Not before our own last work on 2 March 2026, so the year may end on 2 March 2027; it may also end much later.
-        var unknown = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02").ClaimRecorded("2026-06-01").CreditRecorded("2026-08-03", "2026-12-15");
+        var unknown = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-03-02").ClaimRecorded("2026-06-01")
+            .CreditRecorded("2026-08-03", "2026-12-15");
         Assert.Equal(["2027-03-02", "2027-03-15"], unknown.On("2026-09-01").Get("credit.enforcement-last-day").DaysOf());
         Assert.Equal(Standing.InDoubt, unknown.On("2027-03-10").Get("credit.enforcement-last-day").Standing);
         Assert.Equal(Standing.Lost, unknown.On("2027-03-16").Get("credit.enforcement-last-day").Standing);
@@ -137,7 +141,8 @@ public sealed class CreditTests
     [Proves("Civ. Code § 8460(b)(2)")]
     public void A_second_credit_recorded_late_leaves_the_time_under_the_first_beside_it()
     {
-        var last = Job().CreditRecorded("2026-08-03", "2026-10-15").CreditRecorded("2026-10-12", "2026-12-15").On("2026-11-02").Get("credit.enforcement-last-day");
+        var last = Job().CreditRecorded("2026-08-03", "2026-10-15").CreditRecorded("2026-10-12", "2026-12-15").On("2026-11-02")
+            .Get("credit.enforcement-last-day");
         Assert.Equal(["2027-01-13", "2027-03-15"], last.DaysOf());
         Assert.Equal("2027-01-13", last.Plan());
         Assert.True(last.Asks("mutual"));
@@ -146,17 +151,20 @@ public sealed class CreditTests
     [Fact]
     [Proves("Civ. Code § 8460(b)(2)")]
     public void A_first_credit_recorded_late_leaves_the_ninety_days_beside_it() =>
-        Assert.Equal(["2026-08-30", "2027-03-15"], Job().CreditRecorded("2026-09-14", "2026-12-15").On("2026-11-02").Get("credit.enforcement-last-day").DaysOf());
+        Assert.Equal(["2026-08-30", "2027-03-15"], Job().CreditRecorded("2026-09-14", "2026-12-15").On("2026-11-02")
+            .Get("credit.enforcement-last-day").DaysOf());
 
     [Fact]
     [Proves("Civ. Code § 8460(b)")]
     public void An_action_filed_before_the_claim_does_not_enforce_it() =>
-        Assert.Equal(Standing.Open, Job().ActionFiled("2026-05-29").CreditRecorded("2026-08-03", "2026-12-15").On("2026-11-02").Get("credit.enforcement-last-day").Standing);
+        Assert.Equal(Standing.Open, Job().ActionFiled("2026-05-29").CreditRecorded("2026-08-03", "2026-12-15").On("2026-11-02")
+            .Get("credit.enforcement-last-day").Standing);
 
     [Fact]
     [Proves("Civ. Code § 8460(b)(1)")]
     public void Without_a_claim_there_is_nothing_to_extend() =>
-        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04").On("2026-06-01").Find("credit.last-day"));
+        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m).Ended("2026-04-06").Completed("2026-05-04")
+            .On("2026-06-01").Find("credit.last-day"));
 
     [Fact]
     [Proves("Civ. Code § 8460(b)")]

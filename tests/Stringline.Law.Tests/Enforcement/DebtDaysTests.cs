@@ -6,8 +6,10 @@ namespace Stringline.Law.Tests.Enforcement;
 /// <summary>The lien is lost: claim of 2 December 2025, no action by 2 March 2026. Work from 5 August to 10 October 2025.</summary>
 public sealed class DebtDaysTests
 {
-    private static JobBuilder Job(bool? written) => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..").Contract(c => c with { Written = written })
-        .Furnished("2025-08-05", 6_430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded("2025-12-02", 6_430m);
+    private static JobBuilder Job(bool? written) =>
+        new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..").Contract(c => c with { Written = written })
+        .Furnished("2025-08-05", 6_430m, until: "2025-10-10").Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22")
+        .ClaimRecorded("2025-12-02", 6_430m);
 
     [Theory]
     [InlineData(true, "2029-08-05", "2029-10-10", "2029-08-03")]
@@ -66,7 +68,8 @@ public sealed class DebtDaysTests
     [Proves("Civ. Code § 8470")]
     public void A_contractor_defends_the_action_on_a_lower_tiers_lien(ClaimantRole role, bool stopPaymentNotice, int? withheld)
     {
-        var on = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Price(51_000m).Furnished("2025-08-05", 51_000m).Completed("2025-10-22")
+        var on = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Price(51_000m)
+            .Furnished("2025-08-05", 51_000m).Completed("2025-10-22")
             .LowerTier("2025-11-10", 7_000m).Which(e => (LowerTierClaim)e with { StopPaymentNotice = stopPaymentNotice }).On("2025-12-01");
         Assert.Equal((decimal?)withheld, on.Find("lower-tier.defense")?.Amount);
         if (withheld is not null)

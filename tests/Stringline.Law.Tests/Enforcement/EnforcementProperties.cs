@@ -14,7 +14,8 @@ public sealed class EnforcementProperties
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
     // Completed and ceased, with a claim in time; what else the file holds is anybody's guess.
-    private static readonly Gen<JobFile> Recorded = Gen.Select(Draw.Private, Gen.Int[0, 40], (job, day) => Claimed(job, First.PlusDays(day)));
+    private static readonly Gen<JobFile> Recorded =
+        Gen.Select(Draw.Private, Gen.Int[0, 40], (job, day) => Claimed(job, First.PlusDays(day)));
 
     private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked = Gen.Select(Draw.Private, Draw.AsOf);
 
@@ -25,7 +26,9 @@ public sealed class EnforcementProperties
     private static string Print((JobFile Job, LocalDate AsOf) asked) => $"{asked.AsOf}: {asked.Job.Print()}";
 
     private static JobFile Claimed(JobFile job, LocalDate recorded) =>
-        job.Reordered(job.Entries.Where(e => e is not (ClaimRecorded or ReleaseRecorded or Furnished or FurnishingEnded or Completed or OwnerRecorded or LaborCeased or ActionFiled or CreditRecorded or ReleaseBondRecorded)))
+        job.Reordered(
+            job.Entries.Where(e => e is not (ClaimRecorded or ReleaseRecorded or Furnished or FurnishingEnded or Completed or OwnerRecorded
+                or LaborCeased or ActionFiled or CreditRecorded or ReleaseBondRecorded)))
             .With(new Furnished { Index = 0, On = DayFact.On(LienJobGen.Start), Until = DayFact.On(LienJobGen.Start), Amount = 6_430m })
             .With(new FurnishingEnded { Index = 0, On = DayFact.On(LienJobGen.Start) })
             .With(new Completed { Index = 0, On = DayFact.On(First.PlusDays(-1)), By = CompletionTheory.Actual })
@@ -38,12 +41,14 @@ public sealed class EnforcementProperties
             (job, later, filed, asked, amends) =>
             {
                 var first = job.All<ClaimRecorded>().Single().On.Earliest!.Value;
-                var second = new ClaimRecorded { Index = 0, On = DayFact.On(first.PlusDays(later)), Amends = amends, Lien = LienKind.Mechanics };
+                var second =
+                    new ClaimRecorded { Index = 0, On = DayFact.On(first.PlusDays(later)), Amends = amends, Lien = LienKind.Mechanics };
                 var asOf = first.PlusDays(Math.Max(later, asked));
                 var unsued = Of(job, asOf).Get("enforcement.last-day");
                 Assert.True(Of(job.With(second), asOf).Get("enforcement.last-day").ActBy <= unsued.ActBy);
                 // An action that names no claim may be on the second, which may not count.
-                var sued = job.With(new ActionFiled { Index = 0, On = DayFact.On(first.PlusDays(Math.Min(filed, Math.Max(later, asked)))), Claim = "first" });
+                var sued = job.With(new ActionFiled { Index = 0, On = DayFact.On(first.PlusDays(Math.Min(filed, Math.Max(later, asked)))),
+                    Claim = "first" });
                 if (Of(sued, asOf).Get("enforcement.last-day").Standing == Standing.Kept)
                     Assert.Equal(Standing.Kept, Of(sued.With(second), asOf).Get("enforcement.last-day").Standing);
             },
@@ -61,9 +66,11 @@ public sealed class EnforcementProperties
                 if (open == last)
                     return;
                 // An action that ended against the claimant is another reason.
-                var licensed = job.Reordered(job.Entries.Where(e => e is not ActionEnded)) with { Claimant = job.Claimant with { Role = ClaimantRole.Laborer, License = null } };
+                var licensed = job.Reordered(job.Entries.Where(e => e is not ActionEnded)) with { Claimant =
+                    job.Claimant with { Role = ClaimantRole.Laborer, License = null } };
                 Assert.NotEqual(Standing.Lost, Of(licensed, open).Get("enforcement.last-day").Standing);
-                Assert.NotEqual(Standing.Lost, Of(licensed.With(new ActionFiled { Index = 0, On = DayFact.On(open) }), open.PlusDays(later)).Get("enforcement.last-day").Standing);
+                Assert.NotEqual(Standing.Lost, Of(licensed.With(new ActionFiled { Index = 0, On = DayFact.On(open) }), open.PlusDays(later))
+                    .Get("enforcement.last-day").Standing);
             },
             print: t => t.Item1.Print(), iter: Tries);
 
@@ -76,7 +83,8 @@ public sealed class EnforcementProperties
                 var on = Of(asked.Job, asked.AsOf);
                 if (on.Find("lis-pendens.last-day") is not { } notice)
                     return;
-                var actions = asked.Job.All<ActionFiled>().Where(a => a.On.Earliest is { } day && TimeLimit.LastDay(day, 20) == notice.Readings[0].Day).ToArray();
+                var actions = asked.Job.All<ActionFiled>()
+                    .Where(a => a.On.Earliest is { } day && TimeLimit.LastDay(day, 20) == notice.Readings[0].Day).ToArray();
                 Assert.NotEmpty(actions);
                 Assert.Contains(actions, a => asked.Job.All<ClaimRecorded>().Any(c => c.On.Earliest <= a.On.Latest));
             },
@@ -118,11 +126,14 @@ public sealed class EnforcementProperties
     [Proves("Civ. Code § 8306(b)(2)")]
     public void Nothing_is_open_or_not_yet_with_a_last_day_that_is_over() =>
         Asked.Sample(
-            asked => Assert.All(Of(asked.Job, asked.AsOf).Findings.Where(f => Mine.Any(m => f.Id.StartsWith(m, StringComparison.Ordinal)) && f.ActBy is not null), f =>
+            asked => Assert.All(Of(asked.Job, asked.AsOf).Findings.Where(f => Mine.Any(m => f.Id.StartsWith(m, StringComparison.Ordinal))
+                && f.ActBy is not null), f =>
                 Assert.False(f.Standing is Standing.Open or Standing.NotYet && f.Readings[0].Day < asked.AsOf, f.Id)),
             print: Print, iter: Tries);
 
-    private static readonly Gen<JobFile> Designer = Gen.Select(Draw.Private, Gen.OneOf((LocalDate?[])[null, LienJobGen.Start.PlusDays(90), LienJobGen.Start.PlusDays(900)]), (job, commenced) => job with
+    private static readonly Gen<JobFile> Designer =
+        Gen.Select(Draw.Private, Gen.OneOf((LocalDate?[])[null, LienJobGen.Start.PlusDays(90), LienJobGen.Start.PlusDays(900)]),
+            (job, commenced) => job with
     {
         Claimant = job.Claimant with { Role = ClaimantRole.DesignProfessional, HiredBy = "owner" },
         Contract = job.Contract with { Written = true },
@@ -136,7 +147,9 @@ public sealed class EnforcementProperties
         Gen.Select(Designer, Draw.AsOf, Draw.Notice).Sample(
             (job, asOf, more) =>
             {
-                string[] Said(JobFile file) => [.. Of(file, asOf).Findings.Where(f => f.Id.StartsWith("design-lien.", StringComparison.Ordinal)).Select(f => $"{f.Id} {f.Standing} {f.ActBy} {f.Amount}")];
+                string[] Said(JobFile file) =>
+                    [.. Of(file, asOf).Findings.Where(f => f.Id.StartsWith("design-lien.", StringComparison.Ordinal))
+                        .Select(f => $"{f.Id} {f.Standing} {f.ActBy} {f.Amount}")];
                 var none = job.Reordered(job.Entries.Where(e => e is not NoticeGiven));
                 Assert.Equal(Said(none), Said(none.With(more)));
                 Assert.Equal(Said(none), Said(job));
@@ -151,7 +164,8 @@ public sealed class EnforcementProperties
             (drawn, day, asked, released) =>
             {
                 var recorded = LienJobGen.Start.PlusDays(day);
-                var job = drawn.Reordered(drawn.Entries.Where(e => e is not (ClaimRecorded or ReleaseRecorded))).With(new ClaimRecorded { Index = 0, On = DayFact.On(recorded), Lien = LienKind.Design });
+                var job = drawn.Reordered(drawn.Entries.Where(e => e is not (ClaimRecorded or ReleaseRecorded)))
+                    .With(new ClaimRecorded { Index = 0, On = DayFact.On(recorded), Lien = LienKind.Design });
                 if (released)
                     job = job.With(new ReleaseRecorded { Index = 0, On = DayFact.On(recorded) });
                 var asOf = recorded.PlusDays(asked);

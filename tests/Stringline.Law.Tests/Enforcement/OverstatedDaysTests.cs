@@ -4,13 +4,15 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Enforcement;
 
 /// <summary>
-/// A claim is measured by what was due on its own day, 20 November 2025 (Civ. Code §§ 8416(a)(1), 8422): a direct contractor is owed 12,000.00 of 51,000.00.
-/// With it what the debt and a lower tier's lien ask for beside.
+/// A claim is measured by what was due on its own day, 20 November 2025 (Civ. Code §§ 8416(a)(1), 8422): a direct contractor is owed
+/// 12,000.00 of 51,000.00. With it what the debt and a lower tier's lien ask for beside.
 /// </summary>
 public sealed class OverstatedDaysTests
 {
-    private static JobBuilder Job(decimal claimed, string recorded = "2025-11-20") => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Price(51_000m).Licensed("2012-06-01..")
-        .Furnished("2025-08-05", 51_000m, until: "2025-10-10").Ended("2025-10-10").Paid("2025-10-20", 39_000m).Completed("2025-10-22").ClaimRecorded(recorded, claimed);
+    private static JobBuilder Job(decimal claimed, string recorded = "2025-11-20") =>
+        new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Price(51_000m).Licensed("2012-06-01..")
+        .Furnished("2025-08-05", 51_000m, until: "2025-10-10").Ended("2025-10-10").Paid("2025-10-20", 39_000m).Completed("2025-10-22")
+        .ClaimRecorded(recorded, claimed);
 
     private static decimal? Excess(JobBuilder job) => job.On("2026-01-15").Find("claim-of-lien.overstated")?.Amount;
 
@@ -40,14 +42,16 @@ public sealed class OverstatedDaysTests
     public void A_waiver_counts_by_the_day_of_recording_and_if_it_binds(string on, WaiverForm form, int excess) =>
         Assert.Equal(excess, Excess(Job(47_500m).Waived(on, form)));
 
-    // Work from 2 to 20 March and a notice of the 30th, which reaches back to the 10th: all of the 1,000.00 may be due, and none of it surely is.
+    // Work from 2 to 20 March and a notice of the 30th, which reaches back to the 10th: all of the 1,000.00 may be due, and none of it
+    // surely is.
     [Theory]
     [InlineData(1_000, null)]
     [InlineData(1_001, 1)]
     [Proves("Civ. Code § 8422(a)")]
     public void What_may_be_due_on_some_reading_does_not_make_a_claim_too_high(int claimed, int? excess)
     {
-        var on = new JobBuilder().Furnished("2026-03-02", 1000m, until: "2026-03-20").Notice("2026-03-30").Completed("2026-05-04").ClaimRecorded("2026-06-01", claimed).On("2026-06-22");
+        var on = new JobBuilder().Furnished("2026-03-02", 1000m, until: "2026-03-20").Notice("2026-03-30").Completed("2026-05-04")
+            .ClaimRecorded("2026-06-01", claimed).On("2026-06-22");
         Assert.Equal((decimal?)excess, on.Find("claim-of-lien.overstated")?.Amount);
         if (excess is null)
             return;
@@ -62,7 +66,8 @@ public sealed class OverstatedDaysTests
     [Proves("Code Civ. Proc. § 337")]
     public void The_debt_runs_from_the_first_and_from_the_last_day_of_work(string furnished, string[] expected)
     {
-        var debt = new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..").Contract(c => c with { Written = true }).Furnished(furnished, 6_430m).Ended("2025-10-10")
+        var debt = new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
+            .Contract(c => c with { Written = true }).Furnished(furnished, 6_430m).Ended("2025-10-10")
             .Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded("2025-12-02", 6_430m).On("2026-03-10").Get("debt.last-day");
         Assert.Equal(expected, debt.DaysOf());
         Assert.Null(debt.Band!.Latest);

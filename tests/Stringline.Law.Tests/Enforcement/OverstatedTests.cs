@@ -6,8 +6,10 @@ namespace Stringline.Law.Tests.Enforcement;
 /// <summary>A direct contractor is owed 12,000.00 of 51,000.00 when it records.</summary>
 public sealed class OverstatedTests
 {
-    private static JobBuilder Job(decimal? claimed) => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Price(51_000m).Licensed("2012-06-01..")
-        .Furnished("2025-08-05", 51_000m, until: "2025-10-10").Ended("2025-10-10").Paid("2025-10-20", 39_000m).Completed("2025-10-22").ClaimRecorded("2025-11-20", claimed);
+    private static JobBuilder Job(decimal? claimed) =>
+        new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Price(51_000m).Licensed("2012-06-01..")
+        .Furnished("2025-08-05", 51_000m, until: "2025-10-10").Ended("2025-10-10").Paid("2025-10-20", 39_000m).Completed("2025-10-22")
+        .ClaimRecorded("2025-11-20", claimed);
 
     [Theory]
     [InlineData(47_500, 35_500)]
@@ -60,7 +62,8 @@ public sealed class OverstatedTests
     [Proves("Civ. Code § 8422(a)")]
     public void Where_nothing_is_priced_or_the_claim_is_released_nothing_is_compared()
     {
-        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-06-01", 1000m).On("2026-06-22").Find("claim-of-lien.overstated"));
+        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-06-01", 1000m)
+            .On("2026-06-22").Find("claim-of-lien.overstated"));
         Assert.Null(Job(47_500m).ReleaseRecorded("2025-12-01", true).On("2026-01-15").Find("claim-of-lien.overstated"));
     }
 }

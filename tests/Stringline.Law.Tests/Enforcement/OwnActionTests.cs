@@ -4,16 +4,20 @@ using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 
 namespace Stringline.Law.Tests.Enforcement;
 
-/// <summary>A trial, a service or an end belongs to the action that it is of: what is of another action keeps and ends nothing here.</summary>
+/// <summary>
+/// A trial, a service or an end belongs to the action that it is of: what is of another action keeps and ends nothing here.
+/// </summary>
 public sealed class OwnActionTests
 {
     private const string Trial = "stop-payment-notice.prosecution-last-day";
 
     // An action on the notice of 3 February 2026 and one on the debt of 2 March: two years end on 3 February 2028.
     private static JobBuilder TwoActions() => UsualPrivate("owner", "direct").StopPaymentGiven("2026-01-05", 6430m)
-        .ActionOn("2026-02-03", ActionOn.StopPaymentNotice, null, "notice", "owner").ActionOn("2026-03-02", ActionOn.Debt, null, "debt", "direct");
+        .ActionOn("2026-02-03", ActionOn.StopPaymentNotice, null, "notice", "owner")
+        .ActionOn("2026-03-02", ActionOn.Debt, null, "debt", "direct");
 
-    private static JobBuilder Tried(JobBuilder job, string on, string? of) => job.Add(i => new TrialBegun { Index = i, On = JobBuilder.When(on), Of = of });
+    private static JobBuilder Tried(JobBuilder job, string on, string? of) =>
+        job.Add(i => new TrialBegun { Index = i, On = JobBuilder.When(on), Of = of });
 
     [Theory]
     [InlineData("2027-06-01", "notice", Standing.Kept)]
@@ -36,7 +40,8 @@ public sealed class OwnActionTests
     [Proves("Civ. Code § 8462")]
     public void So_it_is_of_the_action_on_the_lien()
     {
-        JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-06-01", 1000m)
+        JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-03-02").Completed("2026-05-04")
+            .ClaimRecorded("2026-06-01", 1000m)
             .ActionOn("2026-06-15", ActionOn.Lien, null, "lien", "owner").ActionOn("2026-07-01", ActionOn.Debt, null, "debt", "direct");
         Assert.Equal(Standing.Kept, Tried(Job(), "2027-06-01", "lien").On("2028-07-03").Get("prosecution.last-day").Standing);
         Assert.Equal(Standing.InDoubt, Tried(Job(), "2027-06-01", "debt").On("2028-07-03").Get("prosecution.last-day").Standing);
@@ -56,11 +61,15 @@ public sealed class OwnActionTests
     [Proves("Civ. Code § 8556")]
     public void An_end_that_names_none_of_several_actions_does_not_vanish(string? of, Standing expected)
     {
-        var action = TwoActions().ActionEnded("2026-06-01", ActionEnd.Dismissed, withoutPrejudice: false, of: of).On("2026-07-01").Get("stop-payment-notice.action-last-day");
+        var action = TwoActions().ActionEnded("2026-06-01", ActionEnd.Dismissed, withoutPrejudice: false, of: of).On("2026-07-01")
+            .Get("stop-payment-notice.action-last-day");
         Assert.Equal(expected, action.Standing);
         Assert.Equal(of is null, action.Asks("(action-ended.of)"));
-        var onBond = UsualPrivate("owner", "direct").PaymentBond("2025-08-01").ActionOn("2026-02-03", ActionOn.PaymentBond, null, "notice", "surety").ActionOn("2026-03-02", ActionOn.Debt, null, "debt", "direct")
-            .ActionEnded("2026-06-01", ActionEnd.Dismissed, withoutPrejudice: false, of: of).On("2026-07-01").Get("payment-bond.action-last-day");
+        var onBond = UsualPrivate("owner", "direct").PaymentBond("2025-08-01")
+            .ActionOn("2026-02-03", ActionOn.PaymentBond, null, "notice", "surety")
+            .ActionOn("2026-03-02", ActionOn.Debt, null, "debt", "direct")
+            .ActionEnded("2026-06-01", ActionEnd.Dismissed, withoutPrejudice: false, of: of).On("2026-07-01")
+            .Get("payment-bond.action-last-day");
         Assert.Equal(expected, onBond.Standing);
         Assert.Equal(of is null, onBond.Asks("(action-ended.of)"));
     }

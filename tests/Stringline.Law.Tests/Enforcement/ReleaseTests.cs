@@ -7,7 +7,8 @@ namespace Stringline.Law.Tests.Enforcement;
 /// <summary>Claim recorded on Monday 1 June 2026; the ninetieth day is Sunday 30 August.</summary>
 public sealed class ReleaseTests
 {
-    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-06-01", 1000m);
+    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-03-02")
+        .Completed("2026-05-04").ClaimRecorded("2026-06-01", 1000m);
 
     // Demand of Friday 12 June: the time to sue runs until 30 August, so nothing is to be answered and nothing released.
     [Theory]
@@ -28,8 +29,8 @@ public sealed class ReleaseTests
         Assert.Equal(!sued, answer.Says("No petition lies before 2026-08-31 (Mon)"));
     }
 
-    // The time ended on Sunday 30 August. Demand of Friday 28 August: petition from the tenth day, Monday 7 September, a holiday; answered by
-    // Sunday the 6th, so act by Friday the 4th. Demand of 17 August: from the 31st, when the time is over.
+    // The time ended on Sunday 30 August. Demand of Friday 28 August: petition from the tenth day, Monday 7 September, a holiday; answered
+    // by Sunday the 6th, so act by Friday the 4th. Demand of 17 August: from the 31st, when the time is over.
     [Theory]
     [InlineData("2026-08-28", "2026-09-01", "2026-09-06", "2026-09-04", Standing.Open)]
     [InlineData("2026-08-28", "2026-09-07", "2026-09-06", "2026-09-04", Standing.InDoubt)]
@@ -38,7 +39,8 @@ public sealed class ReleaseTests
     [InlineData("2026-08-22", "2026-09-01", "2026-08-31", "2026-08-31", Standing.InDoubt)]
     [Proves("Civ. Code § 8482")]
     [Proves("Civ. Code § 8488(c)")]
-    public void After_the_time_a_demand_is_answered_before_the_owner_may_petition(string asked, string asOf, string last, string plan, Standing expected)
+    public void After_the_time_a_demand_is_answered_before_the_owner_may_petition(string asked, string asOf, string last, string plan,
+        Standing expected)
     {
         var answer = Job().ReleaseDemanded(asked).On(asOf).Get("release.answer-by");
         Assert.Equal([last], answer.DaysOf());
@@ -67,7 +69,8 @@ public sealed class ReleaseTests
     [InlineData("2026-09-01", "2026-08-23", "2026-09-02", Standing.NotYet)]
     [Proves("Civ. Code § 8480")]
     [Proves("Civ. Code § 8486(a)")]
-    public void The_owner_may_petition_once_the_time_to_sue_and_ten_days_after_its_demand_are_over(string asOf, string? asked, string first, Standing expected)
+    public void The_owner_may_petition_once_the_time_to_sue_and_ten_days_after_its_demand_are_over(string asOf, string? asked, string first,
+        Standing expected)
     {
         var petition = (asked is null ? Job() : Job().ReleaseDemanded(asked)).On(asOf).Get("release.petition-first-day");
         Assert.Equal([first], petition.DaysOf());
@@ -83,7 +86,8 @@ public sealed class ReleaseTests
     {
         Assert.Null(Job().ReleaseDemanded("2026-05-29").On("2026-09-14").Find("release.answer-by"));
         Assert.NotNull(Job().ReleaseDemanded("2026-06-01").On("2026-09-14").Find("release.answer-by"));
-        JobBuilder Of(string asked) => Job().Which(c => (ClaimRecorded)c with { Instrument = "2026-0001" }).ReleaseDemanded("2026-06-12").Which(d => (ReleaseDemanded)d with { Instrument = asked });
+        JobBuilder Of(string asked) => Job().Which(c => (ClaimRecorded)c with { Instrument = "2026-0001" }).ReleaseDemanded("2026-06-12")
+            .Which(d => (ReleaseDemanded)d with { Instrument = asked });
         Assert.Null(Of("2026-0002").On("2026-09-14").Find("release.answer-by"));
         Assert.NotNull(Of("2026-0001").On("2026-09-14").Find("release.answer-by"));
     }
@@ -93,7 +97,8 @@ public sealed class ReleaseTests
     [Proves("Civ. Code § 8480")]
     public void While_a_credit_runs_a_demand_asks_for_nothing()
     {
-        var answer = Job().CreditRecorded("2026-08-03", "2026-12-15").ReleaseDemanded("2026-09-07").On("2026-09-14").Get("release.answer-by");
+        var answer =
+            Job().CreditRecorded("2026-08-03", "2026-12-15").ReleaseDemanded("2026-09-07").On("2026-09-14").Get("release.answer-by");
         Assert.Null(answer.ActBy);
         Assert.True(answer.Says("No petition lies before 2027-03-16 (Tue)"));
     }
@@ -103,13 +108,15 @@ public sealed class ReleaseTests
     [Proves("Civ. Code § 8416(a)(1)")]
     public void Only_money_or_a_waiver_makes_a_claim_one_to_release()
     {
-        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02").Ended("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-06-01", 1000m).On("2026-06-22").Find("release.when-paid"));
-        Assert.Null(new JobBuilder().Furnished("2026-03-02", 1000m).Ended("2026-03-02").Completed("2026-05-04").ClaimRecorded("2026-06-01", 1000m).On("2026-06-22").Find("release.when-paid"));
+        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02").Ended("2026-03-02").Completed("2026-05-04")
+            .ClaimRecorded("2026-06-01", 1000m).On("2026-06-22").Find("release.when-paid"));
+        Assert.Null(new JobBuilder().Furnished("2026-03-02", 1000m).Ended("2026-03-02").Completed("2026-05-04")
+            .ClaimRecorded("2026-06-01", 1000m).On("2026-06-22").Find("release.when-paid"));
         Assert.NotNull(Job().Waived("2026-06-15", WaiverForm.UnconditionalFinal).On("2026-06-22").Find("release.when-paid"));
     }
 
-    // Petition served on Monday 14 September: heard on Monday 5 October; answered by Sunday the 4th, act by Friday the 2nd. By mail service is
-    // complete on 19 September, 16 days before; of the 20th it would be 15, of the 21st 14.
+    // Petition served on Monday 14 September: heard on Monday 5 October; answered by Sunday the 4th, act by Friday the 2nd. By mail service
+    // is complete on 19 September, 16 days before; of the 20th it would be 15, of the 21st 14.
     [Theory]
     [InlineData("2026-09-14", Manner.Personal, "2026-10-05", "2026-10-04", false)]
     [InlineData("2026-09-15", Manner.CertifiedMail, "2026-10-05", "2026-10-04", false)]
@@ -121,9 +128,12 @@ public sealed class ReleaseTests
     [Proves("Civ. Code § 8486(b)")]
     [Proves("Civ. Code § 8486(c)")]
     [Proves("Civ. Code § 8488(a)")]
-    public void A_petition_is_answered_before_the_hearing_where_the_claimant_proves_the_lien(string served, Manner manner, string? heard, string last, bool tooLate)
+    public void A_petition_is_answered_before_the_hearing_where_the_claimant_proves_the_lien(string served, Manner manner, string? heard,
+        string last, bool tooLate)
     {
-        var hearing = Job().Add(i => new ReleasePetitionServed { Index = i, On = When(served), Manner = manner, Hearing = heard is null ? null : Day(heard) }).On("2026-09-22").Get("release.hearing");
+        var hearing = Job()
+            .Add(i => new ReleasePetitionServed { Index = i, On = When(served), Manner = manner, Hearing = heard is null
+                ? null : Day(heard) }).On("2026-09-22").Get("release.hearing");
         Assert.Equal([last], hearing.DaysOf());
         Assert.Equal(Standing.Open, hearing.Standing);
         Assert.True(hearing.Says("the burden of proving that the lien is valid"));
@@ -140,7 +150,8 @@ public sealed class ReleaseTests
         var job = Job().Add(i => new ReleasePetitionServed { Index = i, On = When("2026-09-14"), Hearing = Day("2026-10-05") });
         Assert.Equal(Standing.InDoubt, job.On("2026-10-05").Get("release.hearing").Standing);
         Assert.True(job.On("2026-10-05").Get("release.hearing").Asks("(release-petition-served.manner)"));
-        Assert.Equal(Standing.Done, job.ActionEnded("2026-10-05", ActionEnd.ReleaseOrdered).On("2026-10-05").Get("release.hearing").Standing);
+        Assert.Equal(Standing.Done, job.ActionEnded("2026-10-05", ActionEnd.ReleaseOrdered).On("2026-10-05")
+            .Get("release.hearing").Standing);
     }
 
     [Fact]
@@ -151,7 +162,8 @@ public sealed class ReleaseTests
     [Fact]
     [Proves("Civ. Code § 8480")]
     public void Credit_recorded_in_time_moves_the_owners_first_day_with_the_time_to_sue() =>
-        Assert.Equal(["2027-03-16"], Job().CreditRecorded("2026-08-03", "2026-12-15").On("2026-09-14").Get("release.petition-first-day").DaysOf());
+        Assert.Equal(["2027-03-16"], Job().CreditRecorded("2026-08-03", "2026-12-15").On("2026-09-14").Get("release.petition-first-day")
+            .DaysOf());
 
     [Theory]
     [InlineData(999, "release.partial", 999)]
@@ -167,7 +179,9 @@ public sealed class ReleaseTests
     [Proves("Civ. Code § 8482")]
     public void Nothing_is_left_to_do_once_it_is_released_or_before_it_is_recorded()
     {
-        Assert.DoesNotContain(Job().ReleaseDemanded("2026-06-12").ReleaseRecorded("2026-06-15").On("2026-09-14").Findings, f => f.Id.StartsWith("release.", StringComparison.Ordinal));
-        Assert.DoesNotContain(new JobBuilder().Furnished("2026-03-02", 1000m).ReleaseDemanded("2026-06-12").On("2026-09-14").Findings, f => f.Id.StartsWith("release.", StringComparison.Ordinal));
+        Assert.DoesNotContain(Job().ReleaseDemanded("2026-06-12").ReleaseRecorded("2026-06-15").On("2026-09-14").Findings,
+            f => f.Id.StartsWith("release.", StringComparison.Ordinal));
+        Assert.DoesNotContain(new JobBuilder().Furnished("2026-03-02", 1000m).ReleaseDemanded("2026-06-12").On("2026-09-14").Findings,
+            f => f.Id.StartsWith("release.", StringComparison.Ordinal));
     }
 }

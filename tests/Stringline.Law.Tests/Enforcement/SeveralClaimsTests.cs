@@ -4,15 +4,17 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Enforcement;
 
 /// <summary>
-/// Claim recorded on 20 November 2025: day 90 is Wednesday 18 February 2026. A second, such as an amended one, on 12 January 2026: day 90 is
-/// Sunday 12 April, act by Friday the 10th.
+/// Claim recorded on 20 November 2025: day 90 is Wednesday 18 February 2026. A second, such as an amended one, on 12 January 2026: day 90
+/// is Sunday 12 April, act by Friday the 10th.
 /// </summary>
 public sealed class SeveralClaimsTests
 {
     private static JobBuilder First() => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
-        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded("2025-11-20", 7_430m, id: "first");
+        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22")
+        .ClaimRecorded("2025-11-20", 7_430m, id: "first");
 
-    private static JobBuilder Second(JobBuilder job, string? amends = null) => job.ClaimRecorded("2026-01-12", 6_430m, id: "second", amends: amends);
+    private static JobBuilder Second(JobBuilder job, string? amends = null) =>
+        job.ClaimRecorded("2026-01-12", 6_430m, id: "second", amends: amends);
 
     // The action on the first claim keeps the right whatever is recorded beside it; the owner's demand changes nothing.
     [Theory]
@@ -93,7 +95,8 @@ public sealed class SeveralClaimsTests
     [InlineData("2026-01-12", "Solano", "2026-02-02", "first", Standing.Kept)]
     [InlineData("2026-01-12", "Solano", "2026-02-02", null, Standing.InDoubt)]
     [Proves("Civ. Code § 8460(a)")]
-    public void An_action_that_names_none_of_several_claims_may_be_on_one_that_does_not_count(string second, string? county, string filed, string? claim, Standing expected)
+    public void An_action_that_names_none_of_several_claims_may_be_on_one_that_does_not_count(string second, string? county, string filed,
+        string? claim, Standing expected)
     {
         var on = First().ClaimRecorded(second, 6_430m, id: "second", county: county).ActionOn(filed, ActionOn.Lien, claim).On("2026-02-10");
         var action = on.Get("enforcement.last-day");
@@ -110,7 +113,8 @@ public sealed class SeveralClaimsTests
     [Proves("Civ. Code § 8461")]
     public void The_pendency_of_an_action_that_may_enforce_nothing_is_in_doubt(string? claim, Standing expected)
     {
-        var pendency = First().ClaimRecorded("2026-01-26", 6_430m, id: "second").ActionOn("2026-02-02", ActionOn.Lien, claim).On("2026-02-10").Get("lis-pendens.last-day");
+        var pendency = First().ClaimRecorded("2026-01-26", 6_430m, id: "second").ActionOn("2026-02-02", ActionOn.Lien, claim)
+            .On("2026-02-10").Get("lis-pendens.last-day");
         Assert.Equal((expected, "2026-02-20"), (pendency.Standing, pendency.Plan()));
     }
 
@@ -120,29 +124,33 @@ public sealed class SeveralClaimsTests
     [InlineData("2025-11-21", Standing.InDoubt)]
     [Proves("Civ. Code § 8460(a)")]
     public void An_action_on_a_claim_that_may_not_count_keeps_not_the_one_beside_it(string served, Standing expected) =>
-        Assert.Equal(expected, Second(First().ClaimServed(served)).ActionOn("2026-02-02", ActionOn.Lien, "first").On("2026-04-20").Get("lien-right").Standing);
+        Assert.Equal(expected, Second(First().ClaimServed(served)).ActionOn("2026-02-02", ActionOn.Lien, "first").On("2026-04-20")
+            .Get("lien-right").Standing);
 
     // Whichever claim it was on, what became of an action that names none is sure only of that claim.
     [Fact]
     [Proves("Civ. Code § 8490")]
     public void An_order_in_an_action_that_names_none_of_two_claims_leaves_both_in_doubt() =>
-        Assert.Equal(Standing.InDoubt, First().ClaimRecorded("2026-01-26", 6_430m).ActionFiled("2026-02-02").ActionEnded("2026-02-03", ActionEnd.Dismissed, false)
+        Assert.Equal(Standing.InDoubt, First().ClaimRecorded("2026-01-26", 6_430m).ActionFiled("2026-02-02")
+            .ActionEnded("2026-02-03", ActionEnd.Dismissed, false)
             .On("2026-02-10").Get("enforcement.last-day").Standing);
 
     [Fact]
     [Proves("Civ. Code § 8460(a)")]
     public void A_first_claim_that_is_released_leaves_the_second_alone() =>
-        Assert.Equal(["2026-04-12"], Second(First().ReleaseRecorded("2026-01-09", false)).On("2026-02-10").Get("enforcement.last-day").DaysOf());
+        Assert.Equal(["2026-04-12"], Second(First().ReleaseRecorded("2026-01-09", false)).On("2026-02-10").Get("enforcement.last-day")
+            .DaysOf());
 
-    // The first expired on 18 February; the work was completed on the 1st, so a second could be recorded on the 20th. Only if it says that it
-    // amends the first is the first's day still spoken of.
+    // The first expired on 18 February; the work was completed on the 1st, so a second could be recorded on the 20th. Only if it says that
+    // it amends the first is the first's day still spoken of.
     [Theory]
     [InlineData(null, "2026-05-21")]
     [InlineData("first", "2026-02-18")]
     [Proves("Civ. Code § 8460(a)")]
     public void A_first_claim_that_had_expired_concerns_a_second_only_if_the_second_amends_it(string? amends, string earliest)
     {
-        var action = new JobBuilder().Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2026-02-01").ClaimRecorded("2025-11-20", 7_430m, id: "first")
+        var action = new JobBuilder().Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2026-02-01")
+            .ClaimRecorded("2025-11-20", 7_430m, id: "first")
             .ClaimRecorded("2026-02-20", 6_430m, amends: amends).On("2026-03-02").Get("enforcement.last-day");
         Assert.Equal(earliest, action.DaysOf()[0]);
     }
@@ -171,14 +179,16 @@ public sealed class SeveralClaimsTests
     [Proves("Civ. Code § 8460(a)")]
     public void An_action_that_names_a_claim_names_its_correction_too() =>
         Assert.Equal(Standing.Kept, First().ClaimRecorded("2025-11-21", 7_430m, id: "right").Which(e => e with { Supersedes = "first" })
-            .ClaimRecorded("2025-11-22", 7_430m).Which(e => e with { Supersedes = "right" }).ActionOn("2025-12-15", ActionOn.Lien, "first").On("2026-01-05").Get("enforcement.last-day").Standing);
+            .ClaimRecorded("2025-11-22", 7_430m).Which(e => e with { Supersedes = "right" }).ActionOn("2025-12-15", ActionOn.Lien, "first")
+            .On("2026-01-05").Get("enforcement.last-day").Standing);
 
     // A small claims court gives money and forecloses nothing (Code Civ. Proc. § 116.220).
     [Fact]
     [Proves("Code Civ. Proc. § 116.220")]
     public void An_action_in_a_small_claims_court_leaves_it_in_doubt()
     {
-        var action = First().ActionFiled("2025-12-15").Which(e => (ActionFiled)e with { SmallClaims = true }).On("2026-01-05").Get("enforcement.last-day");
+        var action = First().ActionFiled("2025-12-15").Which(e => (ActionFiled)e with { SmallClaims = true }).On("2026-01-05")
+            .Get("enforcement.last-day");
         Assert.Equal(Standing.InDoubt, action.Standing);
         Assert.True(action.Says("does not foreclose a lien"));
         Assert.Equal("2026-02-18", action.Plan());
@@ -193,7 +203,8 @@ public sealed class SeveralClaimsTests
     public void An_owner_who_was_not_sued_is_not_bound(string against, string? sold, Standing expected)
     {
         var job = First().ActionOn("2025-12-15", ActionOn.Lien, null, null, against.Split(','));
-        var action = (sold is null ? job : job.PartyWith("owner", p => p with { SoldOn = JobBuilder.Day(sold) })).On("2026-01-05").Get("enforcement.last-day");
+        var action = (sold is null ? job : job.PartyWith("owner", p => p with { SoldOn = JobBuilder.Day(sold) })).On("2026-01-05")
+            .Get("enforcement.last-day");
         Assert.Equal(expected, action.Standing);
         Assert.Equal(expected == Standing.InDoubt, action.Says("Alder Court LLC was not sued"));
     }
@@ -213,7 +224,8 @@ public sealed class SeveralClaimsTests
         Assert.Equal(expected, on.Get("enforcement.last-day").Standing);
         Assert.Null(on.Find("prosecution.last-day"));
         Assert.Null(on.Find("lis-pendens.last-day"));
-        Assert.Equal(how == ActionEnd.Dismissed && withoutPrejudice is null, on.Get("enforcement.last-day").Asks("(action-ended.withoutPrejudice)"));
+        Assert.Equal(how == ActionEnd.Dismissed && withoutPrejudice is null, on.Get("enforcement.last-day")
+            .Asks("(action-ended.withoutPrejudice)"));
     }
 
     // Dismissed without prejudice while the 90 days run: file again by their end.
@@ -222,13 +234,15 @@ public sealed class SeveralClaimsTests
     [InlineData("2026-02-19", Standing.InDoubt)]
     [Proves("Civ. Code § 8490")]
     public void Dismissed_without_prejudice_in_time_it_can_be_brought_again(string asOf, Standing expected) =>
-        Assert.Equal(expected, First().ActionFiled("2025-12-15").ActionEnded("2026-01-05", ActionEnd.Dismissed, true).On(asOf).Get("enforcement.last-day").Standing);
+        Assert.Equal(expected, First().ActionFiled("2025-12-15").ActionEnded("2026-01-05", ActionEnd.Dismissed, true).On(asOf)
+            .Get("enforcement.last-day").Standing);
 
     [Fact]
     [Proves("Civ. Code § 8490")]
     public void Which_of_two_actions_was_dismissed_decides_or_leaves_it_in_doubt()
     {
-        JobBuilder Two(string? of) => First().ActionOn("2025-12-15", ActionOn.Lien, null, "a").ActionOn("2025-12-16", ActionOn.Debt, null, "b").ActionEnded("2026-05-01", ActionEnd.Dismissed, false, of);
+        JobBuilder Two(string? of) => First().ActionOn("2025-12-15", ActionOn.Lien, null, "a")
+            .ActionOn("2025-12-16", ActionOn.Debt, null, "b").ActionEnded("2026-05-01", ActionEnd.Dismissed, false, of);
         Assert.Equal(Standing.Lost, Two("a").On("2026-05-04").Get("enforcement.last-day").Standing);
         Assert.Equal(Standing.Kept, Two("b").On("2026-05-04").Get("enforcement.last-day").Standing);
         Assert.Equal(Standing.InDoubt, Two(null).On("2026-05-04").Get("enforcement.last-day").Standing);
@@ -237,5 +251,6 @@ public sealed class SeveralClaimsTests
     [Fact]
     [Proves("Civ. Code § 8490")]
     public void An_order_on_the_owners_petition_ends_a_claim_that_was_never_sued_on() =>
-        Assert.Equal(Standing.Lost, First().ActionEnded("2026-02-02", ActionEnd.ReleaseOrdered).On("2026-02-03").Get("enforcement.last-day").Standing);
+        Assert.Equal(Standing.Lost, First().ActionEnded("2026-02-02", ActionEnd.ReleaseOrdered).On("2026-02-03")
+            .Get("enforcement.last-day").Standing);
 }

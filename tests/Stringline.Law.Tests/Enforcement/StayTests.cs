@@ -8,7 +8,8 @@ namespace Stringline.Law.Tests.Enforcement;
 public sealed class StayTests
 {
     private static JobBuilder Job() => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
-        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded("2025-12-02", 6_430m);
+        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22")
+        .ClaimRecorded("2025-12-02", 6_430m);
 
     private static Finding Action(JobBuilder job, string asOf) => job.On(asOf).Get("enforcement.last-day");
 
@@ -52,8 +53,8 @@ public sealed class StayTests
         Assert.False(Action(Job(), "2026-02-10").Asks("(parties.bankruptSince)"));
     }
 
-    // A stay of 12 January to 10 February stood still for 30 days: 2 March + 30 = 1 April. Of 23 February to 27 February: 5 days, 7 March, but not
-    // before 30 days after the stay, 29 March.
+    // A stay of 12 January to 10 February stood still for 30 days: 2 March + 30 = 1 April. Of 23 February to 27 February: 5 days, 7 March,
+    // but not before 30 days after the stay, 29 March.
     [Theory]
     [InlineData("2026-01-12", "2026-02-10", "2026-04-01", Standing.InDoubt)]
     [InlineData("2026-01-12", "2026-02-10", "2026-04-02", Standing.Lost)]
@@ -63,7 +64,8 @@ public sealed class StayTests
     [InlineData("2025-11-01", "2025-12-31", "2026-04-01", Standing.Lost)]
     [Proves("Code Civ. Proc. § 356")]
     [Proves("11 U.S.C. § 108(c)")]
-    public void A_stay_that_is_over_leaves_it_in_doubt_as_long_as_the_time_may_have_stood_still(string since, string until, string asOf, Standing expected)
+    public void A_stay_that_is_over_leaves_it_in_doubt_as_long_as_the_time_may_have_stood_still(string since, string until, string asOf,
+        Standing expected)
     {
         var action = Action(Job().Bankrupt("owner", since, until), asOf);
         Assert.Equal(expected, action.Standing);
@@ -94,5 +96,6 @@ public sealed class StayTests
     [Fact]
     [Proves("11 U.S.C. § 362(a)")]
     public void A_stay_that_begins_after_the_day_of_asking_is_not_known() =>
-        Assert.Null(Stay.Of(Job().Bankrupt("owner", "2026-01-12").FactsOn("2026-01-11"), PartyCapacity.Owner, JobBuilder.Day("2025-12-02"), JobBuilder.Day("2026-03-02")));
+        Assert.Null(Stay.Of(Job().Bankrupt("owner", "2026-01-12").FactsOn("2026-01-11"), PartyCapacity.Owner, JobBuilder.Day("2025-12-02"),
+            JobBuilder.Day("2026-03-02")));
 }

@@ -5,13 +5,15 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.Enforcement;
 
 /// <summary>
-/// Which action enforces a claim, and which of several serves it best (Civ. Code §§ 8460(a), 8490). Claim recorded on Thursday 20 November 2025:
-/// day 90 is Wednesday 18 February 2026. Entries 0 to 4 are the furnishing, its end, the notice, completion and the claim.
+/// Which action enforces a claim, and which of several serves it best (Civ. Code §§ 8460(a), 8490). Claim recorded on Thursday 20 November
+/// 2025: day 90 is Wednesday 18 February 2026. Entries 0 to 4 are the furnishing, its end, the notice, completion and the claim.
 /// </summary>
 public sealed class WhichActionTests
 {
-    private static JobBuilder Job(string recorded = "2025-11-20") => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
-        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded(recorded, 6_430m, id: "first");
+    private static JobBuilder Job(string recorded = "2025-11-20") =>
+        new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
+        .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22")
+        .ClaimRecorded(recorded, 6_430m, id: "first");
 
     private static Finding Action(JobBuilder job, string asOf = "2026-03-10") => job.On(asOf).Get("enforcement.last-day");
 
@@ -38,7 +40,8 @@ public sealed class WhichActionTests
     [InlineData("2025-12-15", null, Standing.InDoubt)]
     [Proves("Civ. Code § 8461")]
     public void Only_an_owner_who_surely_had_sold_may_be_left_out(string filed, string? sold, Standing expected) =>
-        Assert.Equal(expected, Action(Job().PartyWith("owner", p => p with { SoldOn = sold is null ? null : Day(sold) }).ActionOn(filed, ActionOn.Lien, null, null, "direct")).Standing);
+        Assert.Equal(expected, Action(Job().PartyWith("owner", p => p with { SoldOn = sold is null ? null : Day(sold) })
+            .ActionOn(filed, ActionOn.Lien, null, null, "direct")).Standing);
 
     [Fact]
     [Proves("Civ. Code § 8461")]
@@ -60,7 +63,8 @@ public sealed class WhichActionTests
     [InlineData("2025-12-15..2025-12-20", "2025-12-16", Standing.Lost)]
     [InlineData("2025-12-15..2025-12-20", "2025-12-14", Standing.Kept)]
     [Proves("Civ. Code § 8490")]
-    public void Of_an_action_brought_on_a_day_in_doubt_an_order_of_those_days_may_be_the_end(string filed, string ended, Standing expected) =>
+    public void Of_an_action_brought_on_a_day_in_doubt_an_order_of_those_days_may_be_the_end(string filed, string ended,
+        Standing expected) =>
         Assert.Equal(expected, Action(Job().ActionFiled(filed).ActionEnded(ended, ActionEnd.Dismissed, false)).Standing);
 
     // An order that releases the land, of before the claim, released another claim.
@@ -83,12 +87,16 @@ public sealed class WhichActionTests
     [Proves("Civ. Code § 8490")]
     public void An_order_in_the_action_on_an_earlier_claim_leaves_the_later_one()
     {
-        var two = Job().ActionOn("2025-12-15", ActionOn.Lien, "first", "a").ClaimRecorded("2026-01-12", 6_430m, id: "second").ActionEnded("2026-02-02", ActionEnd.ReleaseOrdered, of: "a");
+        var two = Job().ActionOn("2025-12-15", ActionOn.Lien, "first", "a").ClaimRecorded("2026-01-12", 6_430m, id: "second")
+            .ActionEnded("2026-02-02", ActionEnd.ReleaseOrdered, of: "a");
         Assert.Equal(Standing.InDoubt, Action(two, "2026-02-03").Standing);
-        Assert.Equal(Standing.Lost, Action(Job().ActionOn("2025-12-15", ActionOn.Lien, "first", "a").ActionEnded("2026-02-02", ActionEnd.ReleaseOrdered, of: "a"), "2026-02-03").Standing);
+        Assert.Equal(Standing.Lost,
+            Action(Job().ActionOn("2025-12-15", ActionOn.Lien, "first", "a").ActionEnded("2026-02-02", ActionEnd.ReleaseOrdered, of: "a"),
+                "2026-02-03").Standing);
     }
 
-    // What a second action adds or takes away. Each row: how the two ended (kept, settled, open, doubt, lost), in the order in which they were filed.
+    // What a second action adds or takes away. Each row: how the two ended (kept, settled, open, doubt, lost), in the order in which they
+    // were filed.
     [Theory]
     [InlineData("kept", "doubt", Standing.Kept, 5)]
     [InlineData("doubt", "kept", Standing.Kept, 6)]
@@ -154,16 +162,19 @@ public sealed class WhichActionTests
     public void A_suit_that_may_have_been_filed_in_the_stay_is_in_doubt(string filed, Standing expected) =>
         Assert.Equal(expected, Action(Job().Bankrupt("owner", "2026-01-12", "2026-02-10").ActionFiled(filed), "2026-02-16").Standing);
 
-    // A stay to 19 November lies in the time to sue only if the claim was recorded by then; an order on the owner's petition ends it all the same.
+    // A stay to 19 November lies in the time to sue only if the claim was recorded by then; an order on the owner's petition ends it all
+    // the same.
     [Theory]
     [InlineData("2025-11-18..2025-11-20", false, Standing.InDoubt)]
     [InlineData("2025-11-20", false, Standing.Lost)]
     [InlineData("2025-11-18..2025-11-20", true, Standing.Lost)]
     [Proves("11 U.S.C. § 362(a)")]
-    public void A_stay_counts_from_the_earliest_day_of_recording_and_saves_no_claim_that_was_ordered_released(string recorded, bool ordered, Standing expected)
+    public void A_stay_counts_from_the_earliest_day_of_recording_and_saves_no_claim_that_was_ordered_released(string recorded, bool ordered,
+        Standing expected)
     {
         var job = Job(recorded).Bankrupt("owner", "2025-11-01", "2025-11-19");
         // Recorded on the 20th at the latest, the time stood still on no day: the last is 18 February.
-        Assert.Equal(expected, Action(ordered ? job.ActionEnded("2026-01-12", ActionEnd.ReleaseOrdered) : job, ordered ? "2026-02-02" : recorded.Length > 10 ? "2026-02-18" : "2026-02-19").Standing);
+        Assert.Equal(expected, Action(ordered ? job.ActionEnded("2026-01-12", ActionEnd.ReleaseOrdered) : job, ordered
+            ? "2026-02-02" : recorded.Length > 10 ? "2026-02-18" : "2026-02-19").Standing);
     }
 }

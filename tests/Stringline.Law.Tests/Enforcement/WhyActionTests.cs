@@ -4,12 +4,13 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.Enforcement;
 
 /// <summary>
-/// Why the time to sue stands where it stands, and what is asked. Claim recorded on Thursday 20 November 2025: day 90 is Wednesday 18 February 2026,
-/// an open day. Entries 0 to 4 are the furnishing, its end, the notice, completion and the claim.
+/// Why the time to sue stands where it stands, and what is asked. Claim recorded on Thursday 20 November 2025: day 90 is Wednesday 18
+/// February 2026, an open day. Entries 0 to 4 are the furnishing, its end, the notice, completion and the claim.
 /// </summary>
 public sealed class WhyActionTests
 {
-    private static JobBuilder Job(string recorded = "2025-11-20") => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
+    private static JobBuilder Job(string recorded = "2025-11-20") =>
+        new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed("2012-06-01..")
         .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").Notice("2025-08-14").Completed("2025-10-22").ClaimRecorded(recorded, 6_430m);
 
     private static Finding Action(JobBuilder job, string asOf = "2026-03-10") => job.On(asOf).Get("enforcement.last-day");
@@ -30,13 +31,15 @@ public sealed class WhyActionTests
         Assert.Equal([6], action.EntriesOf(words));
         Assert.Equal([5], action.EntriesOf("Action filed 2025-12-15"));
         Assert.Equal([4], action.EntriesOf("Claim recorded 2025-11-20"));
-        Assert.Equal(how == ActionEnd.Dismissed && withoutPrejudice is null ? [6] : [], action.Corrected("(action-ended.withoutPrejudice)"));
+        Assert.Equal(how == ActionEnd.Dismissed && withoutPrejudice is null
+            ? [6] : [], action.Corrected("(action-ended.withoutPrejudice)"));
         Assert.False(action.Asks("(action-filed.enforces)"));
         // A lost claim may have been saved by a bankruptcy of the owner, but not one that a court ended.
         Assert.False(action.Asks("(parties.bankruptSince)"));
     }
 
-    // Filed by the ninetieth day nothing more is said. The claim of a day in doubt has its first day on Monday 16 February 2026, Washington's Birthday.
+    // Filed by the ninetieth day nothing more is said. The claim of a day in doubt has its first day on Monday 16 February 2026,
+    // Washington's Birthday.
     [Theory]
     [InlineData("2025-11-20", "2026-02-18", false, false, false)]
     [InlineData("2025-11-20", "2026-02-19", false, false, false)] // late, and no list carries a day that was open
@@ -52,7 +55,8 @@ public sealed class WhyActionTests
     [InlineData("2025-11-30", "2026-02-28", false, false, false)]
     [InlineData("2025-11-30", "2026-02-28..2026-03-02", false, false, true)]
     [Proves("Civ. Code § 10")]
-    public void What_was_filed_after_the_first_day_is_told_by_what_may_carry_it(string recorded, string filed, bool both, bool one, bool doubt)
+    public void What_was_filed_after_the_first_day_is_told_by_what_may_carry_it(string recorded, string filed, bool both, bool one,
+        bool doubt)
     {
         var action = Action(Job(recorded).ActionFiled(filed));
         Assert.Equal(both, action.Says("in time under Mox, Inc. v. Leventhal"));
@@ -107,14 +111,16 @@ public sealed class WhyActionTests
     [InlineData("2025-11-20", false)]
     [Proves("11 U.S.C. § 362(a)")]
     public void A_contractors_stay_is_told_where_it_may_lie_in_the_time_to_sue(string recorded, bool told) =>
-        Assert.Equal(told, Action(Job(recorded).Bankrupt("direct", "2025-11-01", "2025-11-19"), "2026-02-02").Says("leave it out of the suit while the stay lasts"));
+        Assert.Equal(told, Action(Job(recorded).Bankrupt("direct", "2025-11-01", "2025-11-19"), "2026-02-02")
+            .Says("leave it out of the suit while the stay lasts"));
 
     [Fact]
     [Proves("Civ. Code § 8424(c)")]
     public void A_bond_is_spoken_of_while_the_claim_is_not_released()
     {
         Assert.Equal([5], Action(Job().ReleaseBond("2025-12-10", 8_037.50m), "2026-02-02").EntriesOf("it stands in the land's place"));
-        Assert.False(Action(Job().ReleaseBond("2025-12-10", 8_037.50m).ReleaseRecorded("2026-01-26", true), "2026-02-02").Says("it stands in the land's place"));
+        Assert.False(Action(Job().ReleaseBond("2025-12-10", 8_037.50m).ReleaseRecorded("2026-01-26", true), "2026-02-02")
+            .Says("it stands in the land's place"));
         Assert.False(Action(Job().ReleaseBond("2025-11-19", 8_037.50m), "2026-02-02").Says("it stands in the land's place"));
     }
 
@@ -125,7 +131,8 @@ public sealed class WhyActionTests
     [InlineData("2026-02-23", false, new int[0])]
     [Proves("Civ. Code § 8460(a)")]
     public void What_the_action_asks_for_is_asked_while_it_may_keep_the_claim(string filed, bool small, int[] corrects) =>
-        Assert.Equal(corrects, Action(Job().ActionFiled(filed).Which(e => (ActionFiled)e with { SmallClaims = small })).Corrected("(action-filed.enforces)"));
+        Assert.Equal(corrects, Action(Job().ActionFiled(filed).Which(e => (ActionFiled)e with { SmallClaims = small }))
+            .Corrected("(action-filed.enforces)"));
 
     // Saturday 22 November 2025: no recorder is open. Which lien a design professional's claim is for is asked where nothing tells of
     // commencement.
@@ -137,7 +144,8 @@ public sealed class WhyActionTests
         Assert.Empty(Action(Job("2025-11-20"), "2026-01-05").Corrected("(claim-recorded.on)"));
         Assert.Empty(Action(Job(), "2026-01-05").Corrected("(claim-recorded.lien)"));
         Assert.Empty(Action(Job().Role(ClaimantRole.DesignProfessional, "owner"), "2026-01-05").Corrected("(claim-recorded.lien)"));
-        Assert.Equal([2], Action(new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2025-10-06", 100m).Ended("2025-10-06")
+        Assert.Equal([2],
+            Action(new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Furnished("2025-10-06", 100m).Ended("2025-10-06")
             .ClaimRecorded("2025-11-20", 100m), "2026-01-05").Corrected("(claim-recorded.lien)"));
     }
 }

@@ -9,7 +9,8 @@ public sealed class FactsAsOfTests
     [Fact]
     public void Entries_that_begin_after_the_day_are_left_out_and_one_that_may_have_begun_stays()
     {
-        var facts = new JobBuilder().Furnished("2026-03-02", 1m).Furnished("2026-03-03", 1m).Furnished("2026-03-01..2026-03-09", 1m).Furnished("?", 1m).FactsOn("2026-03-02");
+        var facts = new JobBuilder().Furnished("2026-03-02", 1m).Furnished("2026-03-03", 1m).Furnished("2026-03-01..2026-03-09", 1m)
+            .Furnished("?", 1m).FactsOn("2026-03-02");
         Assert.Equal([1], facts.LeftOut.Select(e => e.Index));
         Assert.Equal([3, 2, 0], facts.Known.Select(e => e.Index));
     }
@@ -17,7 +18,8 @@ public sealed class FactsAsOfTests
     [Fact]
     public void What_was_learned_later_was_not_known_then()
     {
-        var job = new JobBuilder().Add(i => new Completed { Index = i, On = When("2026-03-02"), By = CompletionTheory.Actual, Learned = Day("2026-04-01") });
+        var job = new JobBuilder().Add(i =>
+            new Completed { Index = i, On = When("2026-03-02"), By = CompletionTheory.Actual, Learned = Day("2026-04-01") });
         Assert.Empty(job.FactsOn("2026-03-31").Known);
         Assert.Single(job.FactsOn("2026-04-01").Known);
     }
@@ -27,7 +29,8 @@ public sealed class FactsAsOfTests
     {
         var job = new JobBuilder()
             .Add(i => new Furnished { Index = i, Id = "a", On = When("2026-03-02"), Until = When("2026-03-02"), Amount = 100m })
-            .Add(i => new Furnished { Index = i, Supersedes = "a", On = When("2026-03-04"), Until = When("2026-03-04"), Amount = 90m, Learned = Day("2026-05-01") });
+            .Add(i => new Furnished { Index = i, Supersedes = "a", On = When("2026-03-04"), Until = When("2026-03-04"), Amount = 90m,
+                Learned = Day("2026-05-01") });
         Assert.Equal([100m], job.FactsOn("2026-04-30").Furnished.Select(f => f.Amount));
         Assert.Equal([90m], job.FactsOn("2026-05-01").Furnished.Select(f => f.Amount));
     }

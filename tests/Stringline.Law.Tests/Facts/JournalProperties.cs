@@ -19,10 +19,12 @@ public sealed class JournalProperties
 
     [Fact]
     public void A_corrected_entry_gives_the_answer_of_a_file_that_never_had_it() =>
-        Gen.Select(Draw.AnyWork, Draw.Entry, Gen.Int[0, 13], Draw.AsOf).Where(t => t.Item3 < t.Item1.Entries.Count && IsKnown(t.Item2(0), t.Item4)).Sample(
+        Gen.Select(Draw.AnyWork, Draw.Entry, Gen.Int[0, 13], Draw.AsOf)
+        .Where(t => t.Item3 < t.Item1.Entries.Count && IsKnown(t.Item2(0), t.Item4)).Sample(
             (job, correction, which, asOf) =>
             {
-                var wrong = job.Reordered(job.Entries.Select((e, i) => i == which ? e with { Id = "wrong" } : e)).With(correction(0) with { Supersedes = "wrong" });
+                var wrong = job.Reordered(job.Entries.Select((e, i) => i == which ? e with { Id = "wrong" } : e))
+                    .With(correction(0) with { Supersedes = "wrong" });
                 Assert.Equal(Said(Without(job, which).With(correction(0)), asOf), Said(wrong, asOf));
             },
             print: t => $"{t.Item4}: entry {t.Item3} replaced by {t.Item2(0)} in {t.Item1.Print()}", iter: Tries);
@@ -41,10 +43,12 @@ public sealed class JournalProperties
 
     [Fact]
     public void A_withdrawn_entry_gives_the_answer_of_a_file_that_never_had_it() =>
-        Gen.Select(Draw.AnyWork, Draw.When, Gen.Int[0, 13], Draw.AsOf).Where(t => t.Item3 < t.Item1.Entries.Count && !(t.Item2.Earliest > t.Item4)).Sample(
+        Gen.Select(Draw.AnyWork, Draw.When, Gen.Int[0, 13], Draw.AsOf)
+        .Where(t => t.Item3 < t.Item1.Entries.Count && !(t.Item2.Earliest > t.Item4)).Sample(
             (job, on, which, asOf) =>
             {
-                var wrong = job.Reordered(job.Entries.Select((e, i) => i == which ? e with { Id = "wrong" } : e)).With(new Withdrawn { Index = 0, On = on, Supersedes = "wrong" });
+                var wrong = job.Reordered(job.Entries.Select((e, i) => i == which ? e with { Id = "wrong" } : e))
+                    .With(new Withdrawn { Index = 0, On = on, Supersedes = "wrong" });
                 Assert.Equal(Said(Without(job, which), asOf), Said(wrong, asOf));
             },
             print: t => $"{t.Item4}: entry {t.Item3} withdrawn {t.Item2} in {t.Item1.Print()}", iter: Tries);
@@ -73,7 +77,8 @@ public sealed class JournalProperties
             (job, asOf) =>
             {
                 var known = job.Entries.Where(e => IsKnown(e, asOf)).ToArray();
-                var plain = known.Where(e => e is not Withdrawn && State(e, known) == "counts").Select(e => e with { Id = null, Supersedes = null, Learned = null });
+                var plain = known.Where(e => e is not Withdrawn && State(e, known) == "counts")
+                    .Select(e => e with { Id = null, Supersedes = null, Learned = null });
                 Assert.Equal(Said(job.Reordered(plain), asOf), Said(job, asOf));
             },
             print: t => $"{t.Item2}: {t.Item1.Print()}", iter: Tries);
@@ -85,7 +90,8 @@ public sealed class JournalProperties
             (job, correction, on, which, asOf) =>
             {
                 var wrong = job.Reordered(job.Entries.Select((e, i) => i == which ? e with { Id = "right" } : e))
-                    .With(correction(0) with { Id = "wrong", Supersedes = "right" }).With(new Withdrawn { Index = 0, On = on, Supersedes = "wrong" });
+                    .With(correction(0) with { Id = "wrong", Supersedes = "right" })
+                    .With(new Withdrawn { Index = 0, On = on, Supersedes = "wrong" });
                 Assert.Equal(Said(job, asOf), Said(wrong, asOf));
             },
             print: t => $"{t.Item5}: entry {t.Item4} corrected by {t.Item2(0)}, withdrawn {t.Item3}, in {t.Item1.Print()}", iter: Tries);

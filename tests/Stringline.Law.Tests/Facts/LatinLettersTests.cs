@@ -30,7 +30,8 @@ public sealed class LatinLettersTests
     [InlineData('木', null)]
     [InlineData('7', null)]
     [InlineData('-', null)]
-    public void A_letter_is_spelled_in_plain_ones_or_has_none(char letter, string? plain) => Assert.Equal(plain, LatinLetters.Plain(letter));
+    public void A_letter_is_spelled_in_plain_ones_or_has_none(char letter, string? plain) =>
+        Assert.Equal(plain, LatinLetters.Plain(letter));
 
     [Theory]
     [InlineData("Mun\u0303oz", "Muñoz")]

@@ -10,13 +10,15 @@ public sealed class LawAssemblyTests
 
     private static readonly Type[] Types = Law.GetTypes();
 
-    private const BindingFlags All = BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
+    private const BindingFlags All =
+        BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.Static | BindingFlags.Instance | BindingFlags.DeclaredOnly;
 
     [Fact]
     public void It_refers_to_nothing_but_NodaTime_and_the_framework()
     {
         var outside = Law.GetReferencedAssemblies().Select(a => a.Name!)
-            .Where(name => name != "NodaTime" && !name.StartsWith("System.", StringComparison.Ordinal) && name is not ("System" or "netstandard" or "mscorlib"));
+            .Where(name => name != "NodaTime" && !name.StartsWith("System.", StringComparison.Ordinal)
+                && name is not ("System" or "netstandard" or "mscorlib"));
         Assert.Empty(outside);
     }
 
@@ -35,15 +37,19 @@ public sealed class LawAssemblyTests
             || (type.HasElementType && Floats(type.GetElementType()!))
             || (type.IsGenericType && type.GetGenericArguments().Any(Floats));
         var found = Types.SelectMany(t => t.GetFields(All).Where(f => Floats(f.FieldType)).Select(f => $"{t.Name}.{f.Name}")
-            .Concat(t.GetMethods(All).Where(m => Floats(m.ReturnType) || m.GetParameters().Any(p => Floats(p.ParameterType))).Select(m => $"{t.Name}.{m.Name}")));
+            .Concat(t.GetMethods(All).Where(m => Floats(m.ReturnType) || m.GetParameters().Any(p => Floats(p.ParameterType)))
+                .Select(m => $"{t.Name}.{m.Name}")));
         Assert.Empty(found);
     }
 
     [Fact]
     public void No_type_of_this_library_asks_a_clock()
     {
-        Type[] clocks = [typeof(DateTime), typeof(DateTimeOffset), typeof(TimeZoneInfo), typeof(IClock), typeof(Instant), typeof(ZonedDateTime)];
-        var found = Types.SelectMany(t => t.GetMethods(All).SelectMany(m => m.GetParameters().Select(p => p.ParameterType).Append(m.ReturnType)).Concat(t.GetFields(All).Select(f => f.FieldType)))
+        Type[] clocks =
+            [typeof(DateTime), typeof(DateTimeOffset), typeof(TimeZoneInfo), typeof(IClock), typeof(Instant), typeof(ZonedDateTime)];
+        var found = Types.SelectMany(t => t.GetMethods(All)
+            .SelectMany(m => m.GetParameters().Select(p => p.ParameterType).Append(m.ReturnType))
+            .Concat(t.GetFields(All).Select(f => f.FieldType)))
             .Where(clocks.Contains);
         Assert.Empty(found);
     }
@@ -52,7 +58,8 @@ public sealed class LawAssemblyTests
     public void Every_public_type_is_closed_to_heirs_from_outside()
     {
         static bool IsClosed(Type type) => type.IsSealed || type.IsValueType || type.IsEnum
-            || (type.IsAbstract && type.GetConstructors(All).Where(c => !c.IsStatic && !IsCopy(type, c)).All(c => c.IsPrivate || c.IsFamilyAndAssembly || c.IsAssembly));
+            || (type.IsAbstract && type.GetConstructors(All).Where(c => !c.IsStatic && !IsCopy(type, c))
+                .All(c => c.IsPrivate || c.IsFamilyAndAssembly || c.IsAssembly));
         static bool IsCopy(Type type, ConstructorInfo made) => made.GetParameters() is [var only] && only.ParameterType == type;
         // A door says in its own words what stands in a sentence, and so has an heir of this one.
         Assert.Equal([typeof(Door)], Types.Where(t => t.IsVisible && !IsClosed(t)));
@@ -63,8 +70,11 @@ public sealed class LawAssemblyTests
     {
         static bool IsInit(PropertyInfo property) => property.SetMethod!.ReturnParameter.GetRequiredCustomModifiers()
             .Any(m => m.FullName == "System.Runtime.CompilerServices.IsExternalInit");
-        var open = Types.Where(t => t.IsVisible).SelectMany(t => t.GetFields(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Where(f => !t.IsEnum).Select(f => $"{t.Name}.{f.Name}")
-            .Concat(t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Where(p => p.SetMethod is { IsPublic: true } && !IsInit(p) && !t.IsValueType).Select(p => $"{t.Name}.{p.Name}")));
+        var open = Types.Where(t => t.IsVisible)
+            .SelectMany(t => t.GetFields(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly).Where(f => !t.IsEnum)
+                .Select(f => $"{t.Name}.{f.Name}")
+            .Concat(t.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
+                .Where(p => p.SetMethod is { IsPublic: true } && !IsInit(p) && !t.IsValueType).Select(p => $"{t.Name}.{p.Name}")));
         Assert.Empty(open);
     }
 
@@ -78,7 +88,8 @@ public sealed class LawAssemblyTests
     public void Every_rule_names_its_section()
     {
         Assert.NotEmpty(RuleMarks.All);
-        Assert.All(RuleMarks.All, mark => Assert.True(RuleMarks.LooksLikeASection(mark.Rule.Section), $"{mark.Where}: «{mark.Rule.Section}»"));
+        Assert.All(RuleMarks.All, mark =>
+            Assert.True(RuleMarks.LooksLikeASection(mark.Rule.Section), $"{mark.Where}: «{mark.Rule.Section}»"));
     }
 
     [Fact]

@@ -26,7 +26,8 @@ public sealed partial class SourcesOfLawTests
         if (Environment.GetEnvironmentVariable("STRINGLINE_ACCEPT") == "1")
             File.WriteAllText(path, made);
         else
-            Assert.True(made == page, "docs/sources-of-law.md is stale. Run the tests once with STRINGLINE_ACCEPT=1 and look at what changed.");
+            Assert.True(made == page, "docs/sources-of-law.md is stale. Run the tests once with STRINGLINE_ACCEPT=1 and look at what "
+                + "changed.");
     }
 
     private static string Table()
@@ -36,7 +37,8 @@ public sealed partial class SourcesOfLawTests
         foreach (var section in RuleMarks.All.GroupBy(r => r.Rule.Section).OrderBy(g => g.Key, BySection.Instance))
         {
             var marks = section.Select(r => r.Rule).ToList();
-            var rules = section.Select(r => $"`{r.Where.Replace("Stringline.Law.", "", StringComparison.Ordinal)}`").Distinct().Order(StringComparer.Ordinal);
+            var rules = section.Select(r => $"`{r.Where.Replace("Stringline.Law.", "", StringComparison.Ordinal)}`").Distinct()
+                .Order(StringComparer.Ordinal);
             var proofs = tests[section.Key].Select(t => $"`{t}`").Distinct().Order(StringComparer.Ordinal).ToList();
             text.Append('|').Append(' ').Append(section.Key)
                 .Append(" | ").AppendJoin("; ", NumberTable.Shipped.OfSection(section.Key).Select(row => row.Governing))
@@ -111,7 +113,8 @@ public sealed partial class SourcesOfLawTests
         {
             var match = Parts().Match(section);
             return match.Success
-                ? (match.Groups[1].Value, decimal.Parse(match.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture), match.Groups[3].Value)
+                ? (match.Groups[1].Value, decimal.Parse(match.Groups[2].Value, System.Globalization.CultureInfo.InvariantCulture),
+                    match.Groups[3].Value)
                 : (section, 0m, "");
         }
 

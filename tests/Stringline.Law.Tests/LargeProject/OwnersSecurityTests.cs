@@ -7,8 +7,10 @@ namespace Stringline.Law.Tests.LargeProject;
 /// <summary>The security that the owner of a large private project gives its direct contractor (Civ. Code §§ 8700-8730).</summary>
 public sealed class OwnersSecurityTests
 {
-    private static JobBuilder Job(decimal price = 1_200_000m, bool? tenant = true, bool? exempt = false, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder()
-        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Price(price).Work(w => w with { OrderedByTenant = tenant, SecurityExempt = exempt }).Furnished("2025-08-05", 20_000m);
+    private static JobBuilder Job(decimal price =
+        1_200_000m, bool? tenant = true, bool? exempt = false, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder()
+        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Price(price)
+        .Work(w => w with { OrderedByTenant = tenant, SecurityExempt = exempt }).Furnished("2025-08-05", 20_000m);
 
     private static Finding? Due(JobBuilder job) => job.On("2025-12-15").Find("owners-security.due");
 
@@ -21,7 +23,8 @@ public sealed class OwnersSecurityTests
     [InlineData("5000000.01", false, Standing.Open)]
     [InlineData("5000000.01", null, Standing.Open)]
     [Proves("Civ. Code § 8700(a)")]
-    public void It_is_owed_above_five_millions_by_the_owner_of_the_fee_and_above_one_by_a_tenant(string price, bool? tenant, Standing? expected)
+    public void It_is_owed_above_five_millions_by_the_owner_of_the_fee_and_above_one_by_a_tenant(string price, bool? tenant,
+        Standing? expected)
     {
         var due = Due(Job(decimal.Parse(price, System.Globalization.CultureInfo.InvariantCulture), tenant));
         Assert.Equal(expected, due?.Standing);
@@ -71,15 +74,18 @@ public sealed class OwnersSecurityTests
     [InlineData("2025-12-12", Manner.Email, Standing.InDoubt, "2025-12-12")]
     [InlineData("2025-12-16", Manner.Substituted, Standing.NotYet, "2025-12-17")]
     [Proves("Civ. Code § 8712")]
-    public void Work_may_be_suspended_on_the_eleventh_day_after_a_demand_that_counts(string asOf, Manner? manner, Standing expected, string first)
+    public void Work_may_be_suspended_on_the_eleventh_day_after_a_demand_that_counts(string asOf, Manner? manner, Standing expected,
+        string first)
     {
-        static JobBuilder Demanded(Manner? manner, bool? exempt = false) => Job(exempt: exempt).Add(i => new SecurityDemanded { Index = i, On = When("2025-12-01"), Manner = manner });
+        static JobBuilder Demanded(Manner? manner, bool? exempt = false) =>
+            Job(exempt: exempt).Add(i => new SecurityDemanded { Index = i, On = When("2025-12-01"), Manner = manner });
         var suspend = Demanded(manner).On(asOf).Get("owners-security.suspension-first-day");
         Assert.Equal([first], suspend.DaysOf());
         Assert.Equal(expected, suspend.Standing);
         Assert.Equal(manner is null, suspend.Asks("(security-demanded.manner)"));
         Assert.Equal(manner == Manner.Email, suspend.Says("give it again"));
-        Assert.Equal(expected == Standing.NotYet ? Standing.NotYet : Standing.InDoubt, Demanded(manner, null).On(asOf).Get("owners-security.suspension-first-day").Standing);
+        Assert.Equal(expected == Standing.NotYet
+            ? Standing.NotYet : Standing.InDoubt, Demanded(manner, null).On(asOf).Get("owners-security.suspension-first-day").Standing);
         Assert.Null(Job().On(asOf).Find("owners-security.suspension-first-day"));
     }
 
@@ -100,7 +106,9 @@ public sealed class OwnersSecurityTests
     public void With_the_security_the_right_to_suspend_ends(string provided, string? amount, string? until, Standing due, Standing suspend)
     {
         var on = Job().Add(i => new SecurityDemanded { Index = i, On = When("2025-12-01"), Manner = Manner.Personal })
-            .Add(i => new SecurityProvided { Index = i, On = When(provided), Amount = amount is null ? null : decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture), Until = until is null ? null : Day(until) })
+            .Add(i => new SecurityProvided { Index = i, On = When(provided), Amount = amount is null
+                ? null : decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture), Until = until is null
+                ? null : Day(until) })
             .On("2026-01-05");
         Assert.Equal((due, suspend), (on.Get("owners-security.due").Standing, on.Get("owners-security.suspension-first-day").Standing));
         Assert.Equal(amount is null, on.Get("owners-security.due").Asks("(security-provided.amount)"));
@@ -108,11 +116,14 @@ public sealed class OwnersSecurityTests
         Assert.Equal(provided == "2026-01-06", on.Get("owners-security.suspension-first-day").Asks("(security-provided)"));
     }
 
-    // "or if the work of improvement is to be substantially completed within six months ... not less than 25 percent": asked while less is there.
+    // "or if the work of improvement is to be substantially completed within six months ... not less than 25 percent": asked while less is
+    // there.
     [Theory]
     [InlineData("299999.99", true)]
     [InlineData("300000.00", false)]
     [Proves("Civ. Code § 8722")]
     public void A_security_of_a_quarter_of_the_price_is_enough_for_short_work(string amount, bool asks) =>
-        Assert.Equal(asks, Due(Job().Add(i => new SecurityProvided { Index = i, On = When("2025-12-01"), Amount = decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture) }))!.Asks("six months"));
+        Assert.Equal(asks,
+            Due(Job().Add(i => new SecurityProvided { Index = i, On = When("2025-12-01"), Amount =
+                decimal.Parse(amount, System.Globalization.CultureInfo.InvariantCulture) }))!.Asks("six months"));
 }

@@ -23,7 +23,8 @@ public sealed class DaysOfTheWorkTests
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void A_gap_is_sure_only_between_the_latest_first_day_and_the_earliest_last_day(string span, Standing expected)
     {
-        var license = License(new JobBuilder().Furnished("2025-08-01..2025-08-10", 100m).Furnished("2025-10-15..2025-10-25", 100m), "2012-06-01..2020-05-31", span);
+        var license = License(new JobBuilder().Furnished("2025-08-01..2025-08-10", 100m).Furnished("2025-10-15..2025-10-25", 100m),
+            "2012-06-01..2020-05-31", span);
         Assert.Equal(expected, license.Standing);
         Assert.Equal(expected == Standing.InDoubt, license.Asks("On which day exactly did the work begin and end"));
     }
@@ -43,7 +44,8 @@ public sealed class DaysOfTheWorkTests
     [InlineData("2012-06-01..2025-08-04", true, Standing.InDoubt)]
     [InlineData("2025-08-07..2025-08-31", true, Standing.InDoubt)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
-    public void Work_of_a_single_day_in_doubt_is_barred_only_if_no_license_reaches_any_of_the_days(string spans, bool second, Standing expected)
+    public void Work_of_a_single_day_in_doubt_is_barred_only_if_no_license_reaches_any_of_the_days(string spans, bool second,
+        Standing expected)
     {
         var work = new JobBuilder().Furnished(second ? "2025-08-01..2025-08-07" : "2025-08-01..2025-08-10", 100m);
         if (second)
@@ -51,13 +53,15 @@ public sealed class DaysOfTheWorkTests
         var license = License(work, spans.Split(' '));
         Assert.Equal(expected, license.Standing);
         if (expected == Standing.Lost)
-            Assert.True(license.Says(second ? "on any day from 2025-08-04 (Mon) to 2025-08-07 (Thu)" : "on any day from 2025-08-01 (Fri) to 2025-08-10 (Sun)"));
+            Assert.True(license.Says(second
+                ? "on any day from 2025-08-04 (Mon) to 2025-08-07 (Thu)" : "on any day from 2025-08-01 (Fri) to 2025-08-10 (Sun)"));
     }
 
     [Fact]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void Work_of_one_known_day_names_that_day() =>
-        Assert.True(License(new JobBuilder().Furnished("2025-08-05", 100m), "2012-06-01..2025-08-04").Says("No license was active on 2025-08-05 (Tue), a day within the work; the bar"));
+        Assert.True(License(new JobBuilder().Furnished("2025-08-05", 100m), "2012-06-01..2025-08-04")
+            .Says("No license was active on 2025-08-05 (Tue), a day within the work; the bar"));
 
     // Bus. & Prof. Code § 7031(e): duly licensed before the performance, on some reading of its first day.
     [Theory]
@@ -78,9 +82,11 @@ public sealed class DaysOfTheWorkTests
     [InlineData("2025-10-01", "2025-10-01", Standing.Kept, null)]
     [InlineData("?", "2025-10-01", Standing.Kept, null)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
-    public void A_license_must_last_to_the_latest_day_on_which_the_work_may_have_ended(string ended, string licenseEnds, Standing expected, string? asked)
+    public void A_license_must_last_to_the_latest_day_on_which_the_work_may_have_ended(string ended, string licenseEnds, Standing expected,
+        string? asked)
     {
-        var license = License(new JobBuilder().Furnished("2025-08-05", 100m).Furnished("2025-10-01", 100m).Ended(ended), $"2012-06-01..{licenseEnds}");
+        var license = License(new JobBuilder().Furnished("2025-08-05", 100m).Furnished("2025-10-01", 100m).Ended(ended),
+            $"2012-06-01..{licenseEnds}");
         Assert.Equal(expected, license.Standing);
         Assert.True(asked is null || license.Asks(asked));
     }

@@ -12,7 +12,8 @@ public sealed class GapTests
     private static JobBuilder Job(params string[] spans) => new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed(spans)
         .Furnished("2025-08-05", 6_430m, until: "2025-10-20").Notice("2025-08-14").Completed("2025-10-22");
 
-    private static JobBuilder With(JobBuilder job, Func<License, License> change) => job.Claimant(c => c with { License = change(c.License!) });
+    private static JobBuilder With(JobBuilder job, Func<License, License> change) =>
+        job.Claimant(c => c with { License = change(c.License!) });
 
     private static IEnumerable<string> Sections(Finding finding) => finding.Why.Select(w => w.Section);
 
@@ -44,7 +45,8 @@ public sealed class GapTests
     [Fact]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void The_bar_takes_nothing_from_a_federal_bond() =>
-        Assert.Equal(6_430m, new JobBuilder().PublicWork().Work(w => w with { Kind = WorkKind.Federal }).Role(ClaimantRole.Subcontractor, "direct").Licensed("2025-09-15..")
+        Assert.Equal(6_430m, new JobBuilder().PublicWork().Work(w => w with { Kind = WorkKind.Federal })
+            .Role(ClaimantRole.Subcontractor, "direct").Licensed("2025-09-15..")
             .Furnished("2025-08-05", 6_430m).On("2025-12-01").AmountOf(Remedy.FederalBond)!.Demand);
 
     [Fact]
@@ -70,7 +72,8 @@ public sealed class GapTests
     [Proves("Bus. & Prof. Code § 7031(e)")]
     public void Good_faith_leaves_it_to_the_court_and_the_want_of_it_ends_it(bool goodFaith, Standing expected)
     {
-        var license = With(Job("2012-06-01..2025-08-31", "2025-09-19.."), l => l with { GoodFaith = goodFaith }).On("2026-01-15").Get("license");
+        var license = With(Job("2012-06-01..2025-08-31", "2025-09-19.."), l => l with { GoodFaith = goodFaith }).On("2026-01-15")
+            .Get("license");
         Assert.Equal(expected, license.Standing);
         Assert.Empty(license.Questions);
         Assert.Equal(goodFaith, license.Why.Single(w => w.Section.EndsWith("7031(e)", StringComparison.Ordinal)).Applied);
@@ -91,9 +94,11 @@ public sealed class GapTests
         var license = Job("2025-09-15..").Paid("2025-09-20", 4_000m).On("2025-12-01").Get("license");
         var back = license.Why.Single(w => w.Section == "Bus. & Prof. Code § 7031(b)");
         Assert.Contains("$4,000.00", back.Text, StringComparison.Ordinal);
-        Assert.Contains("Bus. & Prof. Code § 7031(b)", Sections(Job("2012-06-01..2025-08-31").Paid("2025-09-20", 4_000m).On("2025-12-01").Get("license")));
+        Assert.Contains("Bus. & Prof. Code § 7031(b)",
+            Sections(Job("2012-06-01..2025-08-31").Paid("2025-09-20", 4_000m).On("2025-12-01").Get("license")));
         Assert.DoesNotContain("Bus. & Prof. Code § 7031(b)", Sections(Job("2025-09-15..").On("2025-12-01").Get("license")));
-        Assert.DoesNotContain("Bus. & Prof. Code § 7031(b)", Sections(Job("2012-06-01..").Paid("2025-09-20", 4_000m).On("2025-12-01").Get("license")));
+        Assert.DoesNotContain("Bus. & Prof. Code § 7031(b)",
+            Sections(Job("2012-06-01..").Paid("2025-09-20", 4_000m).On("2025-12-01").Get("license")));
     }
 
     // Performance ends with the end that the file gives: 10 October; the license ended before it.
@@ -104,22 +109,26 @@ public sealed class GapTests
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void The_license_must_last_until_the_claimant_has_ceased(string ends, Standing expected)
     {
-        var license = new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed($"2012-06-01..{ends}").Furnished("2025-08-05", 6_430m).Ended("2025-10-10").On("2025-12-01").Get("license");
+        var license = new JobBuilder().Role(ClaimantRole.Subcontractor).Price(6_430m).Licensed($"2012-06-01..{ends}")
+            .Furnished("2025-08-05", 6_430m).Ended("2025-10-10").On("2025-12-01").Get("license");
         Assert.Equal(expected, license.Standing);
         if (expected == Standing.InDoubt)
             Assert.Contains($"after {ends}", license.Questions[0].Text, StringComparison.Ordinal);
     }
 
-    private static Finding PutBack(string from, string putBack, LapseCause? cause, string? sent = null, bool? beyondControl = null, bool? goodFaith = null) => With(
-        new JobBuilder().Role(ClaimantRole.Subcontractor).Furnished("2025-08-05", 100m).Furnished("2025-10-20", 100m).Licensed($"2012-06-01..{LawText.IsoDay(Day(from).PlusDays(-1))}"),
+    private static Finding PutBack(string from, string putBack, LapseCause? cause, string? sent = null, bool? beyondControl = null,
+        bool? goodFaith = null) => With(
+        new JobBuilder().Role(ClaimantRole.Subcontractor).Furnished("2025-08-05", 100m).Furnished("2025-10-20", 100m)
+            .Licensed($"2012-06-01..{LawText.IsoDay(Day(from).PlusDays(-1))}"),
         l => l with
         {
             GoodFaith = goodFaith,
-            Active = [.. l.Active, new LicenseSpan(Day(from), null, Day(putBack)) { Cause = cause, Sent = sent is null ? null : Day(sent), BeyondControl = beyondControl }],
+            Active = [.. l.Active, new LicenseSpan(Day(from), null, Day(putBack)) { Cause = cause, Sent = sent is null
+                ? null : Day(sent), BeyondControl = beyondControl }],
         }).On("2026-01-15").Get("license");
 
-    // Expired on 27 August: the ninetieth day is 25 November. A certificate effective on 28 August: 26 November. What a license was suspended for
-    // otherwise, or the file does not say, is judged by neither.
+    // Expired on 27 August: the ninetieth day is 25 November. A certificate effective on 28 August: 26 November. What a license was
+    // suspended for otherwise, or the file does not say, is judged by neither.
     [Theory]
     [InlineData("2025-11-25", LapseCause.Renewal, null, null, Standing.Kept)]
     [InlineData("2025-11-26", LapseCause.Renewal, "2025-11-26", null, Standing.Lost)]
@@ -139,7 +148,8 @@ public sealed class GapTests
         if (expected == Standing.InDoubt)
             Assert.Contains(license.Questions, q => q.Text.EndsWith("(claimant.license.active.cause)", StringComparison.Ordinal));
         // Where it was not in bad faith, a court may still hear it.
-        Assert.Equal(expected == Standing.Lost ? Standing.InDoubt : expected, PutBack("2025-08-28", putBack, cause, sent, beyondControl).Standing);
+        Assert.Equal(expected == Standing.Lost
+            ? Standing.InDoubt : expected, PutBack("2025-08-28", putBack, cause, sent, beyondControl).Standing);
     }
 
     // A renewal that the board had late may have been postmarked in time; one said to be sent after it came contradicts itself.
@@ -151,15 +161,18 @@ public sealed class GapTests
     [InlineData("2025-12-01", "2025-11-25", null, Standing.InDoubt)]
     [InlineData("2025-12-01", "2025-11-25", LapseCause.Insurance, Standing.Lost)]
     [Proves("Bus. & Prof. Code § 7141.5")]
-    public void A_renewal_counts_by_its_postmark_and_a_certificate_by_its_receipt(string putBack, string? sent, LapseCause? cause, Standing expected) =>
-        Assert.Equal(expected, PutBack("2025-08-28", putBack, cause, sent, cause == LapseCause.Renewal ? null : false, goodFaith: false).Standing);
+    public void A_renewal_counts_by_its_postmark_and_a_certificate_by_its_receipt(string putBack, string? sent, LapseCause? cause,
+        Standing expected) =>
+        Assert.Equal(expected, PutBack("2025-08-28", putBack, cause, sent, cause == LapseCause.Renewal
+            ? null : false, goodFaith: false).Standing);
 
     [Theory]
     [InlineData(true, Standing.Kept, "7125.1(b)")]
     [InlineData(null, Standing.InDoubt, "7125.1(b)")]
     [InlineData(false, Standing.Lost, "7125.1(a)")]
     [Proves("Bus. & Prof. Code § 7125.1")]
-    public void A_late_certificate_counts_where_it_was_shown_to_be_late_for_circumstances_beyond_control(bool? shown, Standing expected, string section)
+    public void A_late_certificate_counts_where_it_was_shown_to_be_late_for_circumstances_beyond_control(bool? shown, Standing expected,
+        string section)
     {
         var license = PutBack("2025-08-28", "2025-12-01", LapseCause.Insurance, beyondControl: shown, goodFaith: false);
         Assert.Equal(expected, license.Standing);
@@ -167,8 +180,9 @@ public sealed class GapTests
         Assert.Equal(shown is null, license.Asks("(claimant.license.active.beyondControl)"));
     }
 
-    // Ninety days from Thursday 17 July 2025 end on Wednesday 15 October. From Tuesday 15 July on Monday 13 October, a holiday of the State's list alone;
-    // from Sunday 13 July on Saturday 11 October, which by the courts' list rolls to Monday 13, and by both to Tuesday 14.
+    // Ninety days from Thursday 17 July 2025 end on Wednesday 15 October. From Tuesday 15 July on Monday 13 October, a holiday of the
+    // State's list alone; from Sunday 13 July on Saturday 11 October, which by the courts' list rolls to Monday 13, and by both to Tuesday
+    // 14.
     [Theory]
     [InlineData("2025-07-18", "2025-10-16", Standing.Lost)]
     [InlineData("2025-07-16", "2025-10-14", Standing.InDoubt)]
@@ -181,18 +195,24 @@ public sealed class GapTests
     public void Where_the_last_of_the_ninety_days_is_closed_the_next_is_in_doubt(string from, string day, Standing expected)
     {
         Assert.Equal(expected, PutBack(from, day, LapseCause.Renewal, sent: day, goodFaith: false).Standing);
-        Assert.Equal(expected, PutBack(LawText.IsoDay(Day(from).PlusDays(-1)), day, LapseCause.Insurance, beyondControl: false, goodFaith: false).Standing);
+        Assert.Equal(expected,
+            PutBack(LawText.IsoDay(Day(from).PlusDays(-1)), day, LapseCause.Insurance, beyondControl: false, goodFaith: false).Standing);
     }
 
     [Fact]
     [Proves("Bus. & Prof. Code § 7125.1")]
     public void What_may_still_bring_a_late_one_in_time_is_asked()
     {
-        Assert.Contains(PutBack("2025-08-28", "2025-12-01", LapseCause.Renewal).Questions, q => q.Text.Contains("By 2025-11-25 it is in time", StringComparison.Ordinal));
-        Assert.DoesNotContain(PutBack("2025-08-28", "2025-12-01", LapseCause.Renewal).Questions, q => q.Text.Contains("7125.1(b)", StringComparison.Ordinal));
-        Assert.Contains(PutBack("2025-08-28", "2025-12-01", LapseCause.Insurance).Questions, q => q.Text.Contains("7125.1(b)", StringComparison.Ordinal));
-        Assert.DoesNotContain(PutBack("2025-08-28", "2025-12-01", LapseCause.Insurance).Questions, q => q.Text.Contains("postmarked", StringComparison.Ordinal));
-        Assert.DoesNotContain(PutBack("2025-08-28", "2025-12-01", LapseCause.Renewal, "2025-11-26").Questions, q => q.Text.Contains("postmarked", StringComparison.Ordinal));
+        Assert.Contains(PutBack("2025-08-28", "2025-12-01", LapseCause.Renewal).Questions, q =>
+            q.Text.Contains("By 2025-11-25 it is in time", StringComparison.Ordinal));
+        Assert.DoesNotContain(PutBack("2025-08-28", "2025-12-01", LapseCause.Renewal).Questions, q =>
+            q.Text.Contains("7125.1(b)", StringComparison.Ordinal));
+        Assert.Contains(PutBack("2025-08-28", "2025-12-01", LapseCause.Insurance).Questions, q =>
+            q.Text.Contains("7125.1(b)", StringComparison.Ordinal));
+        Assert.DoesNotContain(PutBack("2025-08-28", "2025-12-01", LapseCause.Insurance).Questions, q =>
+            q.Text.Contains("postmarked", StringComparison.Ordinal));
+        Assert.DoesNotContain(PutBack("2025-08-28", "2025-12-01", LapseCause.Renewal, "2025-11-26").Questions, q =>
+            q.Text.Contains("postmarked", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -202,12 +222,15 @@ public sealed class GapTests
     {
         var kept = Job("2012-06-01..").On("2025-12-01").Get("license");
         Assert.Equal(Standing.Kept, kept.Standing);
-        Assert.Equal(["(claimant.license.sameEntity)", "(claimant.license.fitsWork)", "(claimant.license.insuranceOnFile)"], kept.Questions.Select(q => q.Text[q.Text.LastIndexOf('(')..]));
+        Assert.Equal(["(claimant.license.sameEntity)", "(claimant.license.fitsWork)", "(claimant.license.insuranceOnFile)"],
+            kept.Questions.Select(q => q.Text[q.Text.LastIndexOf('(')..]));
         Assert.True(kept.Says("verified certificate"));
-        var settled = With(Job("2012-06-01.."), l => l with { SameEntity = true, FitsWork = true, InsuranceOnFile = true }).On("2025-12-01").Get("license");
+        var settled = With(Job("2012-06-01.."), l => l with { SameEntity = true, FitsWork = true, InsuranceOnFile = true }).On("2025-12-01")
+            .Get("license");
         Assert.Equal(Standing.Kept, settled.Standing);
         Assert.Empty(settled.Questions);
-        foreach (var change in (Func<License, License>[])[l => l with { SameEntity = false }, l => l with { FitsWork = false }, l => l with { InsuranceOnFile = false }])
+        foreach (var change in (Func<License, License>[])[l => l with { SameEntity = false }, l => l with { FitsWork = false },
+            l => l with { InsuranceOnFile = false }])
         {
             var doubt = With(Job("2012-06-01.."), change).On("2025-12-01").Get("license");
             Assert.Equal(Standing.InDoubt, doubt.Standing);
@@ -227,14 +250,18 @@ public sealed class GapTests
     [Proves("Bus. & Prof. Code § 7045")]
     [Proves("Bus. & Prof. Code § 7051")]
     [Proves("Bus. & Prof. Code § 7053")]
-    public void Each_who_needs_no_license_has_an_exemption_of_its_own(ClaimantRole role, bool? installs, Standing expected, string section, int asked)
+    public void Each_who_needs_no_license_has_an_exemption_of_its_own(ClaimantRole role, bool? installs, Standing expected, string section,
+        int asked)
     {
-        var license = new JobBuilder().Role(role).Claimant(c => c with { Installs = installs }).Furnished("2025-08-05", 100m).On("2025-12-01").Get("license");
+        var license = new JobBuilder().Role(role).Claimant(c => c with { Installs = installs }).Furnished("2025-08-05", 100m)
+            .On("2025-12-01").Get("license");
         Assert.Equal(expected, license.Standing);
         Assert.Equal([section], Sections(license));
         Assert.Equal(asked, license.Questions.Count);
-        Assert.Equal(role == ClaimantRole.DesignProfessional, license.Asks("licensed as an architect") && license.Says("licensed architect"));
-        var said = new JobBuilder().Role(role).Claimant(c => c with { Installs = installs, License = new License { Required = false } }).Furnished("2025-08-05", 100m).On("2025-12-01").Get("license");
+        Assert.Equal(role == ClaimantRole.DesignProfessional, license.Asks("licensed as an architect")
+            && license.Says("licensed architect"));
+        var said = new JobBuilder().Role(role).Claimant(c => c with { Installs = installs, License = new License { Required = false } })
+            .Furnished("2025-08-05", 100m).On("2025-12-01").Get("license");
         Assert.Equal(expected, said.Standing);
         Assert.Equal([section], Sections(said));
     }

@@ -20,7 +20,8 @@ public sealed class LicenseGateTests
     [InlineData("2026-03-01..2026-03-19", Standing.InDoubt)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     [Proves("Bus. & Prof. Code § 7031(e)")]
-    public void One_day_of_work_without_a_license_bars_everything_unless_it_was_licensed_before_and_a_court_so_finds(string span, Standing expected) =>
+    public void One_day_of_work_without_a_license_bars_everything_unless_it_was_licensed_before_and_a_court_so_finds(string span,
+        Standing expected) =>
         Assert.Equal(expected, Found(Subcontractor().Licensed(span)));
 
     [Theory]
@@ -37,7 +38,8 @@ public sealed class LicenseGateTests
     [Proves("Bus. & Prof. Code § 7031(c)")]
     public void A_license_lost_midway_without_good_faith_takes_the_lien_with_it()
     {
-        var assessment = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2015-01-01..2018-01-24").Claimant(c => c with { License = c.License! with { GoodFaith = false } })
+        var assessment = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2015-01-01..2018-01-24")
+            .Claimant(c => c with { License = c.License! with { GoodFaith = false } })
             .Furnished("2017-08-01", 100m).Furnished("2018-05-31", 100m).Notice("2017-08-02").Ended("2018-05-31")
             .On("2018-06-01");
         Assert.Equal(Standing.Lost, assessment.Get("license").Standing);
@@ -52,7 +54,8 @@ public sealed class LicenseGateTests
     [InlineData("2026-03-01..2026-03-10", "2026-03-11..", Standing.Lost)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void A_first_day_in_doubt_leaves_the_license_in_doubt_unless_every_day_agrees(string first, string span, Standing expected) =>
-        Assert.Equal(expected, Found(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed(span).Furnished(first, 100m).Furnished("2026-03-20")));
+        Assert.Equal(expected,
+            Found(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed(span).Furnished(first, 100m).Furnished("2026-03-20")));
 
     [Theory]
     [InlineData("2026-03-20..2026-03-30", "2026-03-30", Standing.Kept)]
@@ -60,7 +63,8 @@ public sealed class LicenseGateTests
     [InlineData("2026-03-20..2026-03-30", "2026-03-19", Standing.InDoubt)]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void A_last_day_in_doubt_does_the_same(string last, string licenseEnds, Standing expected) =>
-        Assert.Equal(expected, Found(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed($"2026-01-01..{licenseEnds}").Furnished("2026-03-02", 100m).Furnished(last)));
+        Assert.Equal(expected, Found(new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed($"2026-01-01..{licenseEnds}")
+            .Furnished("2026-03-02", 100m).Furnished(last)));
 
     [Fact]
     public void An_unknown_day_of_work_leaves_the_license_in_doubt()
@@ -99,12 +103,14 @@ public sealed class LicenseGateTests
     [Proves("Bus. & Prof. Code § 7026")]
     [Proves("Bus. & Prof. Code § 7052")]
     public void Saying_that_no_license_is_needed_does_not_settle_it_for_a_contractor(ClaimantRole role, Standing expected) =>
-        Assert.Equal(expected, Found(new JobBuilder().Role(role).Claimant(c => c with { License = new License { Required = false } }).Furnished("2026-03-02")));
+        Assert.Equal(expected, Found(new JobBuilder().Role(role).Claimant(c => c with { License = new License { Required = false } })
+            .Furnished("2026-03-02")));
 
     [Fact]
     public void The_first_uncovered_day_is_found_through_overlapping_spans_in_any_order()
     {
-        LicenseSpan[] active = [new(Day("2026-02-01"), Day("2026-02-20")), new(Day("2026-01-01"), Day("2026-02-10")), new(Day("2026-02-22"), null)];
+        LicenseSpan[] active =
+            [new(Day("2026-02-01"), Day("2026-02-20")), new(Day("2026-01-01"), Day("2026-02-10")), new(Day("2026-02-22"), null)];
         Assert.Equal(Day("2026-02-21"), LicenseGate.FirstUncoveredDay(active, Day("2026-01-01"), Day("2026-03-01")));
         Assert.Null(LicenseGate.FirstUncoveredDay(active, Day("2026-01-01"), Day("2026-02-20")));
         Assert.Null(LicenseGate.FirstUncoveredDay(active, Day("2026-02-22"), Day("2030-01-01")));

@@ -18,9 +18,12 @@ public sealed class PutBackTests
 
     // The work is from the first furnishing to the last; the license ran from 2012 to `ended`, was put back from 28 August 2025, and is
     // not said to be kept in bad faith.
-    private static Finding License(string first, string last, string ended, string? goesOnTo, params LicenseSpan[] putBack) => new JobBuilder()
+    private static Finding License(string first, string last, string ended, string? goesOnTo, params LicenseSpan[] putBack) =>
+        new JobBuilder()
         .Role(ClaimantRole.Subcontractor).Furnished(first, 100m).Furnished(last, 100m).Licensed($"2012-06-01..{ended}")
-        .Claimant(c => c with { License = c.License! with { GoodFaith = true, Active = [.. c.License.Active, .. putBack.Select(s => s with { To = goesOnTo is null ? s.To : Day(goesOnTo) })] } })
+        .Claimant(c =>
+            c with { License = c.License! with { GoodFaith =
+                true, Active = [.. c.License.Active, .. putBack.Select(s => s with { To = goesOnTo is null ? s.To : Day(goesOnTo) })] } })
         .On("2026-01-15").Get("license");
 
     private static LicenseSpan Span(string putBack, LapseCause? cause, string? sent = null) =>
@@ -29,17 +32,21 @@ public sealed class PutBackTests
     private static string Asked(Finding license) => string.Join(", ", Questions.Where(q => license.Asks(q.Words)).Select(q => q.Key));
 
     // Expired on 27 August 2025: 90 days end on 25 November (Bus. & Prof. Code § 7141.5, by the postmark). A certificate effective on the
-    // 28th: on 26 November (§ 7125.1(a), by the receipt; later for causes beyond control, (b)). Where the cause is not told, neither is sure; what is
-    // late is asked about wherever the one or the other may still be shown to be in time.
+    // 28th: on 26 November (§ 7125.1(a), by the receipt; later for causes beyond control, (b)). Where the cause is not told, neither is
+    // sure; what is late is asked about wherever the one or the other may still be shown to be in time.
     [Theory]
     [InlineData("2025-11-25", LapseCause.Renewal, null, "7141.5", "on 2025-11-25 (Tue), within 90 days", "")]
     [InlineData("2025-12-01", LapseCause.Renewal, "2025-11-20", "7141.5", "on 2025-11-20 (Thu), within 90 days", "")]
-    [InlineData("2025-12-01", LapseCause.Renewal, "2025-11-26", "7141.5", "only on 2025-11-26 (Wed), after the 90 days that ended on 2025-11-25 (Tue)", "")]
-    [InlineData("2025-11-24", LapseCause.Renewal, "2025-11-26", "7141.5", "had the renewal on 2025-11-24 (Mon), and that it was sent only on 2025-11-26 (Wed)", "")]
-    [InlineData("2025-12-01", LapseCause.Renewal, null, "7141.5", "only on 2025-12-01 (Mon), after the 90 days that ended on 2025-11-25 (Tue)", "sent")]
+    [InlineData("2025-12-01", LapseCause.Renewal, "2025-11-26", "7141.5",
+        "only on 2025-11-26 (Wed), after the 90 days that ended on 2025-11-25 (Tue)", "")]
+    [InlineData("2025-11-24", LapseCause.Renewal, "2025-11-26", "7141.5",
+        "had the renewal on 2025-11-24 (Mon), and that it was sent only on 2025-11-26 (Wed)", "")]
+    [InlineData("2025-12-01", LapseCause.Renewal, null, "7141.5",
+        "only on 2025-12-01 (Mon), after the 90 days that ended on 2025-11-25 (Tue)", "sent")]
     [InlineData("2025-11-26", LapseCause.Insurance, null, "7125.1(a)", "on 2025-11-26 (Wed), within 90 days", "")]
     [InlineData("2025-11-26", LapseCause.Insurance, "2025-11-01", "7125.1(a)", "on 2025-11-26 (Wed), within 90 days", "")]
-    [InlineData("2025-12-01", LapseCause.Insurance, "2025-11-20", "7125.1(b)", "only on 2025-12-01 (Mon), after the 90 days that ended on 2025-11-26 (Wed)", "beyond")]
+    [InlineData("2025-12-01", LapseCause.Insurance, "2025-11-20", "7125.1(b)",
+        "only on 2025-12-01 (Mon), after the 90 days that ended on 2025-11-26 (Wed)", "beyond")]
     [InlineData("2025-11-25", null, null, "7125.1(a)", "a renewal was in time by 2025-11-25 (Tue)", "why")]
     [InlineData("2025-11-26", null, null, "7125.1(a)", "a renewal was in time by 2025-11-25 (Tue)", "why, sent")]
     [InlineData("2025-12-01", null, "2025-11-25", "7125.1(a)", "a certificate of insurance by 2025-11-26 (Wed)", "why, beyond")]
@@ -50,7 +57,8 @@ public sealed class PutBackTests
     [InlineData("2025-12-01", LapseCause.Other, "2025-11-01", "7125.1(a)", "from 2025-08-28 (Thu) on 2025-12-01 (Mon)", "by what, beyond")]
     [Proves("Bus. & Prof. Code § 7141.5")]
     [Proves("Bus. & Prof. Code § 7125.1")]
-    public void Each_cause_is_judged_by_its_own_section_day_and_90_days(string putBack, LapseCause? cause, string? sent, string section, string says, string asked)
+    public void Each_cause_is_judged_by_its_own_section_day_and_90_days(string putBack, LapseCause? cause, string? sent, string section,
+        string says, string asked)
     {
         var license = License("2025-08-05", "2025-10-20", "2025-08-27", null, Span(putBack, cause, sent));
         Assert.Contains(license.Why, w => w.Section == $"Bus. & Prof. Code § {section}" && w.Text.Contains(says, StringComparison.Ordinal));
@@ -76,7 +84,8 @@ public sealed class PutBackTests
     public void A_license_that_was_never_anything_but_put_back_is_judged_the_same(string putBack, Standing expected)
     {
         var license = new JobBuilder().Role(ClaimantRole.Subcontractor).Furnished("2025-09-05", 100m).Licensed()
-            .Claimant(c => c with { License = c.License! with { Active = [Span(putBack, LapseCause.Insurance)] } }).On("2026-01-15").Get("license");
+            .Claimant(c => c with { License = c.License! with { Active = [Span(putBack, LapseCause.Insurance)] } }).On("2026-01-15")
+            .Get("license");
         Assert.Equal(expected, license.Standing);
     }
 
@@ -88,7 +97,8 @@ public sealed class PutBackTests
     [InlineData("2025-08-01..2025-08-10", "2025-10-15..2025-10-25", "2025-08-27", "2025-10-24", "why, sent, days")]
     [InlineData("2025-08-01..2025-08-10", "2025-10-15..2025-10-25", "2025-08-27", "2025-10-15", "why, sent, days")]
     [Proves("Bus. & Prof. Code § 7031(a)")]
-    public void The_days_of_the_work_are_asked_only_where_they_may_settle_it(string first, string last, string ended, string? goesOnTo, string asked)
+    public void The_days_of_the_work_are_asked_only_where_they_may_settle_it(string first, string last, string ended, string? goesOnTo,
+        string asked)
     {
         var license = License(first, last, ended, goesOnTo, Span("2025-11-26", null));
         Assert.Equal(Standing.InDoubt, license.Standing);

@@ -37,8 +37,10 @@ public sealed class AmountDoubtTests
     [Proves("Civ. Code § 8430(a)(2)")]
     public void An_amount_that_is_not_known_is_in_doubt_though_no_figure_can_be_named()
     {
-        Is(InTime().Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 400m), Standing.InDoubt, 0m, 0m, 0m, "Civ. Code § 8430(a)(2)", "so the amount is not known");
-        var asked = Assert.Single(InTime().Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 400m).On("2026-06-01").Get("amount").Questions);
+        Is(InTime().Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 400m), Standing.InDoubt, 0m, 0m, 0m,
+            "Civ. Code § 8430(a)(2)", "so the amount is not known");
+        var asked = Assert.Single(InTime().Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 400m).On("2026-06-01")
+            .Get("amount").Questions);
         Assert.Contains("furnished without a price", asked.Text, StringComparison.Ordinal);
         Assert.Null(asked.Dollars);
     }
@@ -47,7 +49,8 @@ public sealed class AmountDoubtTests
     [Fact]
     [Proves("Civ. Code § 8430(a)(2)")]
     public void A_paid_file_with_a_price_left_over_is_open_and_says_what_is_left_of_what_is_entered() =>
-        Is(InTime().Price(1_000m).Furnished("2026-03-02", 400m).Paid("2026-04-01", 400m), Standing.Open, 0m, 0m, 0m, "Civ. Code § 8430(a)(2)", "$0.00 is left of all that is entered");
+        Is(InTime().Price(1_000m).Furnished("2026-03-02", 400m).Paid("2026-04-01", 400m), Standing.Open, 0m, 0m, 0m,
+            "Civ. Code § 8430(a)(2)", "$0.00 is left of all that is entered");
 
     // Civ. Code § 8134 gives up "lien, stop payment notice, and payment bond rights", not the debt.
     [Theory]
@@ -57,14 +60,16 @@ public sealed class AmountDoubtTests
     [Proves("Civ. Code § 8134")]
     public void What_a_release_takes_off_is_named_and_one_that_does_not_bind_takes_nothing(WaiverForm form, double released)
     {
-        var job = InTime().Furnished("2026-03-02", (decimal)released).Furnished("2026-04-06", 400m).Waived("2026-04-10", form, "2026-03-31");
+        var job = InTime().Furnished("2026-03-02", (decimal)released).Furnished("2026-04-06", 400m)
+            .Waived("2026-04-10", form, "2026-03-31");
         if (form == WaiverForm.ConditionalProgress)
         {
             Assert.Null(job.On("2026-06-01").Find("amount"));
             return;
         }
 
-        Is(job, Standing.Open, 400m, 400m, 400m, "Civ. Code § 8430(a)(2)", $"A waiver and release takes {LawText.Money((decimal)released)} from the claim");
+        Is(job, Standing.Open, 400m, 400m, 400m, "Civ. Code § 8430(a)(2)",
+            $"A waiver and release takes {LawText.Money((decimal)released)} from the claim");
         var question = Assert.Single(job.On("2026-06-01").Get("amount").Questions);
         Assert.EndsWith("(paid)", question.Text, StringComparison.Ordinal);
         Assert.Equal((decimal)released, question.Dollars);
@@ -75,11 +80,14 @@ public sealed class AmountDoubtTests
     [Proves("Civ. Code § 8204(a)")]
     public void What_straddles_the_reach_is_counted_as_far_as_it_is_unpaid_and_its_first_unpaid_entry_is_the_one_to_split()
     {
-        static JobBuilder Job() => Late().Furnished("2026-03-02", 100m).Furnished("2026-03-29", 40m, "paid", "2026-04-06").Furnished("2026-03-30", 0.50m, until: "2026-04-07").Furnished("2026-04-13", 60m);
-        Is(Job().Paid("2026-05-04", 40m, "paid"), Standing.InDoubt, 60m, 60m, 60.50m, "Civ. Code § 8430(a)(2)", "between $60.00 and $60.50");
+        static JobBuilder Job() => Late().Furnished("2026-03-02", 100m).Furnished("2026-03-29", 40m, "paid", "2026-04-06")
+            .Furnished("2026-03-30", 0.50m, until: "2026-04-07").Furnished("2026-04-13", 60m);
+        Is(Job().Paid("2026-05-04", 40m, "paid"), Standing.InDoubt, 60m, 60m, 60.50m, "Civ. Code § 8430(a)(2)",
+            "between $60.00 and $60.50");
         var question = Assert.Single(Job().Paid("2026-05-04", 40m, "paid").On("2026-06-01").Get("amount").Questions);
         Assert.Equal((0.50m, 3), (question.Dollars, question.Corrects!.Index));
-        Assert.Equal((40.50m, 2), (Job().On("2026-06-01").Get("amount").Questions[0].Dollars, Job().On("2026-06-01").Get("amount").Questions[0].Corrects!.Index));
+        Assert.Equal((40.50m, 2),
+            (Job().On("2026-06-01").Get("amount").Questions[0].Dollars, Job().On("2026-06-01").Get("amount").Questions[0].Corrects!.Index));
         // All that straddled is paid: nothing is left to ask.
         Assert.Null(Job().Paid("2026-05-04", 140.50m).On("2026-06-01").Find("amount"));
     }
@@ -92,7 +100,8 @@ public sealed class AmountDoubtTests
     [Proves("Civ. Code § 8416(a)(1)")]
     public void A_credit_for_something_unknown_is_as_one_for_nothing(string? toward, int? corrects)
     {
-        var job = Toward(new JobBuilder().Furnished("2026-03-02", 300m, "A").Furnished("2026-04-06", 300m), "2026-05-04", 100m, toward).Notice("2026-04-20");
+        var job = Toward(new JobBuilder().Furnished("2026-03-02", 300m, "A").Furnished("2026-04-06", 300m), "2026-05-04", 100m, toward)
+            .Notice("2026-04-20");
         var answer = job.On("2026-06-01");
         Assert.Equal((300m, corrects is null ? 300m : 200m, 300m), (answer.Amount.Demand, answer.Amount.AtLeast, answer.Amount.AtMost));
         Assert.Equal(corrects, answer.Find("amount")?.Questions.Single().Corrects!.Index);
@@ -104,7 +113,9 @@ public sealed class AmountDoubtTests
     [Proves("Civ. Code § 8416(a)(1)")]
     public void Of_several_credits_the_first_without_its_work_is_asked_about()
     {
-        var job = Toward(Toward(Toward(new JobBuilder().Furnished("2026-03-02", 300m, "A").Furnished("2026-04-06", 300m), "2026-05-04", 10m, "A"), "2026-05-05", 20m, null), "2026-05-06", 30m, null);
+        var job = Toward(
+            Toward(Toward(new JobBuilder().Furnished("2026-03-02", 300m, "A").Furnished("2026-04-06", 300m), "2026-05-04", 10m, "A"),
+                "2026-05-05", 20m, null), "2026-05-06", 30m, null);
         var question = Assert.Single(job.Notice("2026-04-20").On("2026-06-01").Get("amount").Questions);
         Assert.Equal((3, 50m), (question.Corrects!.Index, question.Dollars));
     }
@@ -117,11 +128,13 @@ public sealed class AmountDoubtTests
     [Proves("Civ. Code § 8134")]
     public void The_lower_figure_of_a_credit_is_reckoned_with_what_was_released(int later, int credit, int least)
     {
-        var job = Late().Furnished("2026-03-02", 3_000m).Furnished("2026-04-06", 3_000m).Furnished("2026-05-04", later).Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-04-10")
+        var job = Late().Furnished("2026-03-02", 3_000m).Furnished("2026-04-06", 3_000m).Furnished("2026-05-04", later)
+            .Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-04-10")
             .Credited("2026-05-11", credit);
         var amount = job.On("2026-06-01").Amount;
         Assert.Equal(((decimal)later, (decimal)least, (decimal)later), (amount.Demand, amount.AtLeast, amount.AtMost));
-        Assert.Contains(job.On("2026-06-01").Get("amount").Questions, q => q.Dollars == later - least && q.Text.EndsWith("(credited.toward)", StringComparison.Ordinal));
+        Assert.Contains(job.On("2026-06-01").Get("amount").Questions, q => q.Dollars == later - least
+            && q.Text.EndsWith("(credited.toward)", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -129,11 +142,13 @@ public sealed class AmountDoubtTests
     public void A_credit_that_lowers_nothing_is_not_asked_about()
     {
         // All that is within reach is released, and the credit may have been for it or not.
-        var released = Late().Furnished("2026-03-02", 300m).Furnished("2026-04-06", 300m).Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-04-20").Credited("2026-05-11", 100m).On("2026-06-01");
+        var released = Late().Furnished("2026-03-02", 300m).Furnished("2026-04-06", 300m)
+            .Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-04-20").Credited("2026-05-11", 100m).On("2026-06-01");
         Assert.Equal((0m, 0m, 0m), (released.Amount.Demand, released.Amount.AtLeast, released.Amount.AtMost));
         Assert.DoesNotContain(released.Get("amount").Questions, q => q.Text.EndsWith("(credited.toward)", StringComparison.Ordinal));
         // The payment that follows takes what the credit left.
-        Assert.Null(Late().Furnished("2026-03-02", 300m).Furnished("2026-04-06", 300m).Credited("2026-05-04", 100m).Paid("2026-05-11", 300m).On("2026-06-01").Find("amount"));
+        Assert.Null(Late().Furnished("2026-03-02", 300m).Furnished("2026-04-06", 300m).Credited("2026-05-04", 100m).Paid("2026-05-11", 300m)
+            .On("2026-06-01").Find("amount"));
     }
 
     // Price 1,000, of which some is priced as furnished and some is not. Credits are receipts as payments are.

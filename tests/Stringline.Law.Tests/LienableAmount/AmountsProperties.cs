@@ -12,7 +12,8 @@ public sealed class AmountsProperties
 
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
-    private static readonly Gen<Entry?> End = Gen.Select(Draw.When, Gen.Enum<ContractEnd>(), Gen.OneOf((bool?[])[null, true, false]), Gen.Int[0, 2],
+    private static readonly Gen<Entry?> End =
+        Gen.Select(Draw.When, Gen.Enum<ContractEnd>(), Gen.OneOf((bool?[])[null, true, false]), Gen.Int[0, 2],
         (on, how, by, there) => there == 0 ? (Entry?)new ContractEnded { Index = 0, On = on, How = how, ByPayer = by } : null);
 
     private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked = Gen.Select(Draw.Private, Gen.Enum<WorkKind>(), Draw.AsOf, End,
@@ -42,7 +43,8 @@ public sealed class AmountsProperties
                 {
                     if (answer.AmountOf(remedy) is not { } amount)
                         continue;
-                    var sections = amount.Steps.Where(s => s.Id is not ("waived" or "barred")).SelectMany(s => s.Why.Children.Select(c => c.Section).Prepend(s.Why.Section)).ToArray();
+                    var sections = amount.Steps.Where(s => s.Id is not ("waived" or "barred"))
+                        .SelectMany(s => s.Why.Children.Select(c => c.Section).Prepend(s.Why.Section)).ToArray();
                     Assert.All(sections, s => Assert.True(Belongs(s, asked.Job.Work.Kind), $"{remedy}: {s}"));
                     if (asked.Job.Work.Kind == WorkKind.Public && amount.Steps.Count > 0)
                         Assert.Equal(PublicOwn[remedy], sections[0]);
@@ -54,7 +56,8 @@ public sealed class AmountsProperties
     {
         if (!section.StartsWith("Civ. Code § ", StringComparison.Ordinal))
             return kind == WorkKind.Federal;
-        var number = int.Parse(string.Concat(section["Civ. Code § ".Length..].TakeWhile(char.IsDigit)), System.Globalization.CultureInfo.InvariantCulture);
+        var number = int.Parse(string.Concat(section["Civ. Code § ".Length..].TakeWhile(char.IsDigit)),
+            System.Globalization.CultureInfo.InvariantCulture);
         return kind switch
         {
             WorkKind.Private => number is not (>= 9000 and <= 9566),
@@ -115,7 +118,9 @@ public sealed class AmountsProperties
         Asked.Sample(
             asked =>
             {
-                var job = asked.Job.With(new Completed { Index = 0, On = DayFact.On(LienJobGen.Start.PlusDays(170)), By = asked.Job.Work.Kind == WorkKind.Public ? CompletionTheory.Acceptance : CompletionTheory.Actual })
+                var job = asked.Job
+                    .With(new Completed { Index = 0, On = DayFact.On(LienJobGen.Start.PlusDays(170)), By =
+                        asked.Job.Work.Kind == WorkKind.Public ? CompletionTheory.Acceptance : CompletionTheory.Actual })
                     with { Work = asked.Job.Work with { SubjectToAcceptanceBy = null } };
                 var asOf = LocalDate.Max(asked.AsOf, LienJobGen.Start.PlusDays(170));
                 if (asked.Job.Work.Kind == WorkKind.Federal || !Finished(job, asOf))
@@ -130,8 +135,10 @@ public sealed class AmountsProperties
     {
         var facts = new FactsAsOf(job, asOf);
         return job.Work.Kind == WorkKind.Private
-            ? Law.Completion.HasCeased.ByCompletion(facts, Law.Completion.CompletionDay.Of(facts, Law.Completion.OwnersNotice.Of(facts, OpenDays.Statutory))) is not null
-            : Law.Completion.HasCeased.ByCompletion(facts, Law.Completion.PublicCompletion.Of(facts, Law.Completion.OwnersNotice.Of(facts, OpenDays.Statutory))) is not null;
+            ? Law.Completion.HasCeased.ByCompletion(facts,
+                Law.Completion.CompletionDay.Of(facts, Law.Completion.OwnersNotice.Of(facts, OpenDays.Statutory))) is not null
+            : Law.Completion.HasCeased.ByCompletion(facts,
+                Law.Completion.PublicCompletion.Of(facts, Law.Completion.OwnersNotice.Of(facts, OpenDays.Statutory))) is not null;
     }
 
     [Fact]

@@ -6,7 +6,8 @@ namespace Stringline.Law.Tests.LienableAmount;
 public sealed class CreditsTests
 {
     // Notice on 30 September reaches back to 10 September: "a" is out of reach, "b" within.
-    private static JobBuilder Job(string? toward = null, decimal credit = 1_000m) => new JobBuilder().Furnished("2025-08-05", 3_000m, "a").Furnished("2025-09-16", 3_000m, "b").Notice("2025-09-30")
+    private static JobBuilder Job(string? toward = null, decimal credit = 1_000m) =>
+        new JobBuilder().Furnished("2025-08-05", 3_000m, "a").Furnished("2025-09-16", 3_000m, "b").Notice("2025-09-30")
         .Add(i => new Credited { Index = i, On = JobBuilder.When("2025-10-06"), Amount = credit, Toward = toward });
 
     [Fact]
@@ -28,7 +29,8 @@ public sealed class CreditsTests
     public void A_credit_with_its_work_lowers_that_work(string toward, int demand)
     {
         var answer = Job(toward).On("2025-12-01");
-        Assert.Equal(((decimal)demand, (decimal)demand, (decimal)demand), (answer.Amount.Demand, answer.Amount.AtLeast, answer.Amount.AtMost));
+        Assert.Equal(((decimal)demand, (decimal)demand, (decimal)demand),
+            (answer.Amount.Demand, answer.Amount.AtLeast, answer.Amount.AtMost));
         Assert.Null(answer.Find("amount"));
     }
 
@@ -38,7 +40,8 @@ public sealed class CreditsTests
     public void What_a_directed_credit_leaves_over_goes_to_other_work()
     {
         var answer = Job("b", 4_000m).On("2025-12-01");
-        Assert.Equal(["agreed-price 6000.00", "outside-reach -3000.00", "credited -4000.00", "paid-elsewhere 1000.00"], answer.Amount.Lines());
+        Assert.Equal(["agreed-price 6000.00", "outside-reach -3000.00", "credited -4000.00", "paid-elsewhere 1000.00"],
+            answer.Amount.Lines());
         Assert.Equal(2_000m, answer.Owed.Demand);
     }
 
@@ -55,7 +58,8 @@ public sealed class CreditsTests
         Assert.Equal((2_500m, 2_000m), (earlier.Amount.Demand, earlier.Amount.AtLeast));
     }
 
-    // Civ. Code § 8416(a)(1) deducts credits from the demand for work; what a charge comes to is not lowered by what is returned of the work.
+    // Civ. Code § 8416(a)(1) deducts credits from the demand for work; what a charge comes to is not lowered by what is returned of the
+    // work.
     [Fact]
     [Proves("Civ. Code § 8416(a)(1)")]
     public void A_credit_toward_a_charge_lowers_the_work_all_the_same()
@@ -68,5 +72,6 @@ public sealed class CreditsTests
 
     [Fact]
     public void Where_all_work_is_within_reach_nothing_is_asked() =>
-        Assert.Null(new JobBuilder().Notice("2025-08-05").Furnished("2025-08-05", 3_000m, "a").Credited("2025-10-06", 1_000m).On("2025-12-01").Find("amount"));
+        Assert.Null(new JobBuilder().Notice("2025-08-05").Furnished("2025-08-05", 3_000m, "a").Credited("2025-10-06", 1_000m)
+            .On("2025-12-01").Find("amount"));
 }

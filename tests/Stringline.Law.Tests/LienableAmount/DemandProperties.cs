@@ -68,8 +68,11 @@ public sealed class DemandProperties
     [Proves("Civ. Code § 8416(a)(1)")]
     [Proves("Civ. Code § 1479")]
     [Proves("Civ. Code § 8124")]
-    public void One_more_payment_credit_or_waiver_never_raises_the_demand() => // but a conditional progress form, which a later one may list as unpaid
-        Gen.Select(Asked, Gen.OneOf(Draw.Paid.Select(e => (Entry)e), Draw.Credited.Select(e => (Entry)e), Draw.Waived.Where(w => w.Form != WaiverForm.ConditionalProgress).Select(e => (Entry)e))).Sample(
+    // but a conditional progress form, which a later one may list as unpaid
+    public void One_more_payment_credit_or_waiver_never_raises_the_demand() =>
+        Gen.Select(Asked,
+            Gen.OneOf(Draw.Paid.Select(e => (Entry)e), Draw.Credited.Select(e => (Entry)e),
+                Draw.Waived.Where(w => w.Form != WaiverForm.ConditionalProgress).Select(e => (Entry)e))).Sample(
             (asked, more) => Assert.True(Amount(asked.Job.With(more), asked.AsOf).Demand <= Amount(asked.Job, asked.AsOf).Demand),
             print: t => $"{Print(t.Item1)}{Environment.NewLine}and {t.Item2}", iter: Tries);
 
@@ -94,7 +97,10 @@ public sealed class DemandProperties
             {
                 // Both are known by the day of asking; later than that nothing was given.
                 var asOf = LocalDate.Max(asked.AsOf, day.PlusDays(later));
-                decimal Given(LocalDate on) => Amount(asked.Job.With(new NoticeGiven { Index = 0, On = DayFact.On(on), Notice = NoticeKind.Preliminary, Manner = Manner.CertifiedMail, To = ["owner", "direct", "bank"] }), asOf).Demand;
+                decimal Given(LocalDate on) =>
+                    Amount(asked.Job
+                        .With(new NoticeGiven { Index = 0, On = DayFact.On(on), Notice =
+                            NoticeKind.Preliminary, Manner = Manner.CertifiedMail, To = ["owner", "direct", "bank"] }), asOf).Demand;
                 Assert.True(Given(day) >= Given(day.PlusDays(later)));
             },
             print: t => $"{Print(t.Item1)}{Environment.NewLine}{t.Item2} {t.Item3}", iter: Tries);

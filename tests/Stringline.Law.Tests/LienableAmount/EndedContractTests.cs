@@ -3,14 +3,18 @@ using Stringline.Law.LienableAmount;
 
 namespace Stringline.Law.Tests.LienableAmount;
 
-/// <summary>What may be claimed where the contract was broken, abandoned or rescinded (Civ. Code § 8430(c)), and for work outside the direct contract (§ 8432).</summary>
+/// <summary>
+/// What may be claimed where the contract was broken, abandoned or rescinded (Civ. Code § 8430(c)), and for work outside the direct
+/// contract (§ 8432).
+/// </summary>
 public sealed class EndedContractTests
 {
     private static JobBuilder Job(ContractEnd? how, bool? byPayer, decimal? value = 71_000m)
     {
         var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Licensed("2012-06-01..").Price(51_000m)
             .Contract(c => c with { ReasonableValue = value }).Furnished("2025-08-05", 51_000m, until: "2025-10-10").Ended("2025-10-10");
-        return how is { } end ? job.Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-11"), How = end, ByPayer = byPayer }) : job;
+        return how is { } end
+            ? job.Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-11"), How = end, ByPayer = byPayer }) : job;
     }
 
     [Theory]
@@ -25,7 +29,8 @@ public sealed class EndedContractTests
     [InlineData(ContractEnd.Performed, true, 51_000)]
     [InlineData(null, null, 51_000)]
     [Proves("Civ. Code § 8430(c)")]
-    public void After_the_payers_breach_abandonment_or_a_rescission_the_reasonable_value_counts_above_the_price(ContractEnd? how, bool? byPayer, int demand)
+    public void After_the_payers_breach_abandonment_or_a_rescission_the_reasonable_value_counts_above_the_price(ContractEnd? how,
+        bool? byPayer, int demand)
     {
         var answer = Job(how, byPayer).On("2025-12-01");
         Assert.Equal(demand, answer.Amount.Demand);
@@ -64,8 +69,8 @@ public sealed class EndedContractTests
         Assert.Equal(value is null ? null : asks ? value - 51_000m : null, finding?.Questions[0].Dollars);
     }
 
-    // Value 300, price 100; 50 of it lie outside the direct contract. Of the two that end on 6 April the one begun that day lies beyond what counts:
-    // what stands for the rest of the value is work of all days, and the notice reaches back to 31 March only.
+    // Value 300, price 100; 50 of it lie outside the direct contract. Of the two that end on 6 April the one begun that day lies beyond
+    // what counts: what stands for the rest of the value is work of all days, and the notice reaches back to 31 March only.
     [Theory]
     [InlineData("2026-03-02")]
     [InlineData("?")]
@@ -73,8 +78,10 @@ public sealed class EndedContractTests
     [Proves("Civ. Code § 8432(a)")]
     public void What_lies_outside_the_direct_contract_comes_off_what_was_begun_last(string first)
     {
-        var job = new JobBuilder().Notice("2026-04-20").Price(50m).Contract(c => c with { ReasonableValue = 300m }).Furnished(first, 100m, until: "2026-03-02").Furnished("2026-04-06", 100m)
-            .Add(i => new Change { Index = i, On = JobBuilder.When("2026-03-10"), Amount = 50m, Agreed = true, InDirectContract = false, KnewOutside = true })
+        var job = new JobBuilder().Notice("2026-04-20").Price(50m).Contract(c => c with { ReasonableValue = 300m })
+            .Furnished(first, 100m, until: "2026-03-02").Furnished("2026-04-06", 100m)
+            .Add(i => new Change { Index = i, On = JobBuilder.When("2026-03-10"), Amount = 50m, Agreed = true, InDirectContract = false,
+                KnewOutside = true })
             .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2026-04-13"), How = ContractEnd.Rescinded });
         Assert.Equal(50m, job.On("2026-06-01").Amount.Demand);
     }
@@ -102,21 +109,28 @@ public sealed class EndedContractTests
     [Proves("Civ. Code § 8430(c)")]
     public void The_steps_say_by_how_much_the_value_is_above_the_price()
     {
-        Assert.Equal(["agreed-price 51000.00", "reasonable-value 20000.00"], Job(ContractEnd.Breached, true).On("2025-12-01").Amount.Lines());
-        var unpriced = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Licensed("2012-06-01..").Price(51_000m)
+        Assert.Equal(["agreed-price 51000.00", "reasonable-value 20000.00"], Job(ContractEnd.Breached, true)
+            .On("2025-12-01").Amount.Lines());
+        var unpriced = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Licensed("2012-06-01..")
+            .Price(51_000m)
             .Contract(c => c with { ReasonableValue = 71_000m }).Furnished("2025-08-05", until: "2025-10-10")
-            .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-11"), How = ContractEnd.Breached, ByPayer = true }).On("2025-12-01");
+            .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-11"), How = ContractEnd.Breached, ByPayer = true })
+            .On("2025-12-01");
         Assert.Equal(["agreed-price 51000.00", "reasonable-value 20000.00"], unpriced.Amount.Lines());
         Assert.False(unpriced.Amount.IsUnknown);
         // Furnished beyond the price counts too, up to the value.
-        var beyond = new JobBuilder().Notice("2025-08-05").Price(100m).Contract(c => c with { ReasonableValue = 130m }).Furnished("2025-08-05", 150m)
-            .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-11"), How = ContractEnd.Breached, ByPayer = true }).On("2025-12-01");
+        var beyond = new JobBuilder().Notice("2025-08-05").Price(100m).Contract(c => c with { ReasonableValue = 130m })
+            .Furnished("2025-08-05", 150m)
+            .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-10-11"), How = ContractEnd.Breached, ByPayer = true })
+            .On("2025-12-01");
         Assert.Equal(["agreed-price 100.00", "reasonable-value 30.00"], beyond.Amount.Lines());
     }
 
-    private static JobBuilder Extra(bool? inDirect, bool? knew, ClaimantRole role = ClaimantRole.Supplier, string hiredBy = "direct") => new JobBuilder().Role(role, hiredBy).Licensed("2012-06-01..").Price(10_000m).Notice("2025-08-05")
+    private static JobBuilder Extra(bool? inDirect, bool? knew, ClaimantRole role = ClaimantRole.Supplier, string hiredBy = "direct") =>
+        new JobBuilder().Role(role, hiredBy).Licensed("2012-06-01..").Price(10_000m).Notice("2025-08-05")
         .Furnished("2025-08-05", 10_000m).Furnished("2025-09-05", 1_870m)
-        .Add(i => new Change { Index = i, On = JobBuilder.When("2025-09-01"), Amount = 1_870m, Agreed = true, InDirectContract = inDirect, KnewOutside = knew });
+        .Add(i => new Change { Index = i, On = JobBuilder.When("2025-09-01"), Amount = 1_870m, Agreed = true, InDirectContract = inDirect,
+            KnewOutside = knew });
 
     [Fact]
     [Proves("Civ. Code § 8432(a)")]
@@ -151,7 +165,8 @@ public sealed class EndedContractTests
     [InlineData(null, false, ClaimantRole.Supplier, "direct")]
     [InlineData(null, null, ClaimantRole.DirectContractor, "owner")]
     [Proves("Civ. Code § 8432(a)")]
-    public void An_extra_within_the_direct_contract_or_unknown_to_be_outside_counts(bool? inDirect, bool? knew, ClaimantRole role, string hiredBy)
+    public void An_extra_within_the_direct_contract_or_unknown_to_be_outside_counts(bool? inDirect, bool? knew, ClaimantRole role,
+        string hiredBy)
     {
         var answer = Extra(inDirect, knew, role, hiredBy).On("2025-12-01");
         Assert.Equal((11_870m, 11_870m), (answer.Amount.Demand, answer.Amount.AtLeast));
@@ -167,10 +182,12 @@ public sealed class EndedContractTests
     [InlineData(0.00, true, null, null, 10_000.00)]
     [InlineData(0.50, true, false, true, 10_000.00)]
     [Proves("Civ. Code § 8432(a)")]
-    public void Only_an_agreed_extra_can_lie_outside_the_direct_contract(double amount, bool agreed, bool? inDirect, bool? knew, double demand)
+    public void Only_an_agreed_extra_can_lie_outside_the_direct_contract(double amount, bool agreed, bool? inDirect, bool? knew,
+        double demand)
     {
         var answer = new JobBuilder().Notice("2025-08-05").Price(10_000m).Furnished("2025-08-05", 11_870m)
-            .Add(i => new Change { Index = i, On = JobBuilder.When("2025-09-01"), Amount = (decimal)amount, Agreed = agreed, InDirectContract = inDirect, KnewOutside = knew }).On("2025-12-01");
+            .Add(i => new Change { Index = i, On = JobBuilder.When("2025-09-01"), Amount = (decimal)amount, Agreed = agreed,
+                InDirectContract = inDirect, KnewOutside = knew }).On("2025-12-01");
         Assert.Equal(((decimal)demand, (decimal)demand), (answer.Amount.Demand, answer.Amount.AtLeast));
         Assert.Null(answer.Find("amount"));
         Assert.Equal(amount > 0 && agreed ? -(decimal)amount : 0m, answer.Amount.Step("outside-direct-contract"));
@@ -183,7 +200,8 @@ public sealed class EndedContractTests
     [Proves("Civ. Code § 8432(b)")]
     public void A_direct_contract_filed_before_commencement_is_notice_of_what_is_outside_it(string filed, string commenced, int demand)
     {
-        var job = Extra(false, false).Work(w => w with { Commenced = JobBuilder.Day(commenced), DirectContract = new DirectContract { Filed = JobBuilder.Day(filed) } });
+        var job = Extra(false, false).Work(w =>
+            w with { Commenced = JobBuilder.Day(commenced), DirectContract = new DirectContract { Filed = JobBuilder.Day(filed) } });
         Assert.Equal(demand, job.On("2025-12-01").Amount.Demand);
     }
 

@@ -8,7 +8,8 @@ public sealed class PaymentOrderTests
 {
     /// <summary>Notice on 20 April reaches back to 31 March: A and B are out of reach, C and D within.</summary>
     private static JobBuilder Late() => new JobBuilder().Notice("2026-04-20")
-        .Furnished("2026-03-02", 100m, "A").Furnished("2026-03-16", 200m, "B").Furnished("2026-04-06", 300m, "C").Furnished("2026-04-13", 400m, "D");
+        .Furnished("2026-03-02", 100m, "A").Furnished("2026-03-16", 200m, "B").Furnished("2026-04-06", 300m, "C")
+        .Furnished("2026-04-13", 400m, "D");
 
     private static Waterfall Amount(JobBuilder job) => job.On("2026-06-01").Amount;
 
@@ -23,7 +24,8 @@ public sealed class PaymentOrderTests
     {
         var amount = Amount(Late().Paid("2026-05-04", paid));
         Assert.Equal(demand, amount.Demand);
-        Assert.Equal(["agreed-price 1000.00", "outside-reach -300.00", $"paid -{paid}.00", $"paid-elsewhere {elsewhere}.00"], amount.Lines());
+        Assert.Equal(["agreed-price 1000.00", "outside-reach -300.00", $"paid -{paid}.00", $"paid-elsewhere {elsewhere}.00"],
+            amount.Lines());
     }
 
     [Fact]
@@ -95,7 +97,8 @@ public sealed class PaymentOrderTests
     [InlineData("2026-05-04", "A", "2026-05-04", 200)]
     [InlineData("2026-05-04", null, "2026-05-04", 200)]
     [Proves("Civ. Code § 1479")]
-    public void Each_sum_is_applied_when_it_comes_and_of_one_day_the_payment_before_the_credit(string paid, string? toward, string credited, int demand)
+    public void Each_sum_is_applied_when_it_comes_and_of_one_day_the_payment_before_the_credit(string paid, string? toward, string credited,
+        int demand)
     {
         static JobBuilder Job() => new JobBuilder().Notice("2026-04-20")
             .Furnished("2026-03-02", 100m, "A").Charged("2026-03-10", 100m, ChargeKind.Finance).Furnished("2026-04-06", 300m);
@@ -122,7 +125,8 @@ public sealed class PaymentOrderTests
     {
         static JobBuilder Job(params int[] paid)
         {
-            var job = new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 100m, "A").Charged("2026-03-10", 100m, ChargeKind.Finance).Furnished("2026-04-06", 300m);
+            var job = new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 100m, "A")
+                .Charged("2026-03-10", 100m, ChargeKind.Finance).Furnished("2026-04-06", 300m);
             foreach (var sum in paid)
                 job.Paid("2026-05-04", sum);
             return job.Add(i => new Credited { Index = i, On = JobBuilder.When("2026-05-04"), Amount = 100m, Toward = "A" });
@@ -153,14 +157,17 @@ public sealed class PaymentOrderTests
     [InlineData("?", null, 70)]
     [Proves("Civ. Code § 1479")]
     public void A_charge_is_paid_by_its_own_day_or_by_the_debtors_word(string charged, string? toward, int demand) =>
-        Assert.Equal(demand, Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Charged(charged, 30m, ChargeKind.Finance, "F").Paid("2026-05-04", 30m, toward)).Demand);
+        Assert.Equal(demand,
+            Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Charged(charged, 30m, ChargeKind.Finance, "F")
+                .Paid("2026-05-04", 30m, toward)).Demand);
 
     // The same among many: the charge of 2 March is paid before the work of that day, and the work of later days after both.
     [Fact]
     [Proves("Civ. Code § 1479")]
     public void Among_many_the_unsecured_of_one_day_is_paid_first()
     {
-        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m, "A").Furnished("2026-03-03", 100m).Furnished("2026-03-04", 100m).Furnished("2026-03-05", 100m).Charged("2026-03-02", 30m, ChargeKind.Finance);
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m, "A").Furnished("2026-03-03", 100m)
+            .Furnished("2026-03-04", 100m).Furnished("2026-03-05", 100m).Charged("2026-03-02", 30m, ChargeKind.Finance);
         Assert.Equal(400m, Amount(job.Paid("2026-05-04", 30m)).Demand);
         Assert.Equal(399m, Amount(job.Paid("2026-05-05", 1m)).Demand);
     }
@@ -171,7 +178,8 @@ public sealed class PaymentOrderTests
     {
         var amount = Amount(Late().Charged("2026-05-01", 30m, ChargeKind.Finance).Paid("2026-05-04", 1100m));
         Assert.Equal(
-            ["agreed-price 1000.00", "outside-reach -300.00", "paid -1100.00", "paid-elsewhere 330.00", "charges-left-out 0.00", "overpaid 70.00"],
+            ["agreed-price 1000.00", "outside-reach -300.00", "paid -1100.00", "paid-elsewhere 330.00", "charges-left-out 0.00",
+                "overpaid 70.00"],
             amount.Lines());
         Assert.Equal(0m, amount.Demand);
     }
@@ -181,7 +189,8 @@ public sealed class PaymentOrderTests
     public void A_credit_lowers_the_price_of_work_and_never_pays_interest_or_charges()
     {
         var amount = Amount(Late().Charged("2026-03-01", 30m, ChargeKind.Interest).Credited("2026-05-04", 350m));
-        Assert.Equal(["agreed-price 1000.00", "outside-reach -300.00", "credited -350.00", "paid-elsewhere 300.00", "charges-left-out 0.00"], amount.Lines());
+        Assert.Equal(["agreed-price 1000.00", "outside-reach -300.00", "credited -350.00", "paid-elsewhere 300.00",
+            "charges-left-out 0.00"], amount.Lines());
         Assert.Equal(650m, amount.Demand);
     }
 
@@ -189,7 +198,8 @@ public sealed class PaymentOrderTests
     [Proves("Civ. Code § 8416(a)(1)")]
     public void Credits_beyond_all_work_are_excess_even_where_interest_is_owed()
     {
-        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Charged("2026-03-10", 30m, ChargeKind.Interest).Credited("2026-05-04", 120m));
+        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m)
+            .Charged("2026-03-10", 30m, ChargeKind.Interest).Credited("2026-05-04", 120m));
         Assert.Equal(0m, amount.Demand);
         Assert.Equal(20m, amount.Step("overpaid"));
     }
@@ -224,7 +234,8 @@ public sealed class PaymentOrderTests
     [Proves("Civ. Code § 1479")]
     public void Cents_are_exact()
     {
-        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 0.10m).Furnished("2026-03-03", 0.20m).Paid("2026-03-05", 0.29m));
+        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 0.10m).Furnished("2026-03-03", 0.20m)
+            .Paid("2026-03-05", 0.29m));
         Assert.Equal(0.01m, amount.Demand);
         Assert.Equal(amount.Demand, amount.Steps.Sum(s => s.Amount));
     }

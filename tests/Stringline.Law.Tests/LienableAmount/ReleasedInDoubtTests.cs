@@ -6,16 +6,21 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.LienableAmount;
 
-/// <summary>What a waiver and release may take from a claim beyond what it surely takes (Civ. Code §§ 8124-8138; on federal work 40 U.S.C. § 3133(c)).</summary>
+/// <summary>
+/// What a waiver and release may take from a claim beyond what it surely takes (Civ. Code §§ 8124-8138; on federal work 40 U.S.C. §
+/// 3133(c)).
+/// </summary>
 public sealed class ReleasedInDoubtTests
 {
-    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Furnished("2026-03-31", 200m).Furnished("2026-04-06", 400m);
+    private static JobBuilder Job() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 100m).Furnished("2026-03-31", 200m).Furnished("2026-04-06", 400m);
 
     private static JobBuilder With(JobBuilder job, Func<Waived, Waived> change) => job.Which(e => change((Waived)e));
 
     private static Waterfall Amount(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Amount;
 
-    private static Reason WhyOf(JobBuilder job) => Assert.Single(job.On("2026-06-01").Amount.Steps.Single(s => s.Id == "waived").Why.Children);
+    private static Reason WhyOf(JobBuilder job) =>
+        Assert.Single(job.On("2026-06-01").Amount.Steps.Single(s => s.Id == "waived").Why.Children);
 
     // One form surely releases 100; another, off the form, would release 300 if it settles a dispute (Civ. Code § 8130): 200 hang on that.
     [Fact]
@@ -23,9 +28,11 @@ public sealed class ReleasedInDoubtTests
     [Proves("Civ. Code § 8134")]
     public void What_is_in_doubt_is_counted_beyond_what_is_surely_released()
     {
-        var amount = Amount(Job().Waived("2026-03-05", WaiverForm.UnconditionalProgress, "2026-03-02").Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31", inForm: false));
+        var amount = Amount(Job().Waived("2026-03-05", WaiverForm.UnconditionalProgress, "2026-03-02")
+            .Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31", inForm: false));
         Assert.Equal((600m, 400m, 600m), (amount.Demand, amount.AtLeast, amount.AtMost));
-        Assert.Equal(200m, Assert.Single(amount.Questions, q => q.Text.StartsWith("How far does the waiver", StringComparison.Ordinal)).Dollars);
+        Assert.Equal(200m,
+            Assert.Single(amount.Questions, q => q.Text.StartsWith("How far does the waiver", StringComparison.Ordinal)).Dollars);
     }
 
     // A credit that may lower the claim by 100 and a release that may take all of it: the least is nothing, and never less.
@@ -34,7 +41,8 @@ public sealed class ReleasedInDoubtTests
     [Proves("Civ. Code § 8416(a)(1)")]
     public void Two_doubts_never_bring_the_least_below_nothing()
     {
-        var amount = Amount(new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 300m).Furnished("2026-04-06", 300m).Credited("2026-05-04", 100m)
+        var amount = Amount(new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 300m).Furnished("2026-04-06", 300m)
+            .Credited("2026-05-04", 100m)
             .Waived("2026-04-21", WaiverForm.UnconditionalFinal, inForm: false));
         Assert.Equal((300m, 0m, 300m), (amount.Demand, amount.AtLeast, amount.AtMost));
     }
@@ -47,7 +55,8 @@ public sealed class ReleasedInDoubtTests
     [Proves("Civ. Code § 8134")]
     public void A_form_that_binds_says_what_it_surely_releases_and_what_more_it_may(double value, double released, string? doubt)
     {
-        var why = WhyOf(new JobBuilder().Notice("2025-09-15").Furnished("2025-09-11", (decimal)value, until: "2025-10-10").Waived("2025-10-20", WaiverForm.UnconditionalProgress, "2025-10-09"));
+        var why = WhyOf(new JobBuilder().Notice("2025-09-15").Furnished("2025-09-11", (decimal)value, until: "2025-10-10")
+            .Waived("2025-10-20", WaiverForm.UnconditionalProgress, "2025-10-09"));
         Assert.Equal((true, "Civ. Code § 8134"), (why.Applied, why.Section));
         Assert.Contains($"{LawText.Money((decimal)released)} is released", why.Text, StringComparison.Ordinal);
         Assert.Equal(doubt is not null, why.Text.Contains("in doubt", StringComparison.Ordinal));
@@ -62,7 +71,8 @@ public sealed class ReleasedInDoubtTests
     [Proves("Civ. Code § 8134")]
     public void An_extra_agreed_on_after_the_through_date_takes_nothing_off_what_is_released(string agreed, double released, double inDoubt)
     {
-        var amount = Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 300m).Changed(agreed, 50m).Furnished("2026-04-06", 50m)
+        var amount =
+            Amount(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 300m).Changed(agreed, 50m).Furnished("2026-04-06", 50m)
             .Waived("2026-03-30", WaiverForm.UnconditionalProgress, "2026-03-10"));
         var effect = Assert.Single(amount.Waivers);
         Assert.Equal(((decimal)released, (decimal)inDoubt), (effect.Released, effect.InDoubt));
@@ -70,18 +80,23 @@ public sealed class ReleasedInDoubtTests
 
     // The state's form is no matter of federal work: 40 U.S.C. § 3133(c) asks for a writing, signedOn, after the furnishing.
     [Theory]
-    [InlineData(WorkKind.Private, WaiverForm.UnconditionalProgress, false, null, "Civ. Code § 8124(a)", "unless it settles a dispute and names the claim (Civ. Code § 8130); $250.00 hangs on that")]
-    [InlineData(WorkKind.Private, WaiverForm.UnconditionalProgress, false, false, "Civ. Code § 8124(a)", "does not follow the statutory form and releases nothing.")]
+    [InlineData(WorkKind.Private, WaiverForm.UnconditionalProgress, false, null, "Civ. Code § 8124(a)",
+        "unless it settles a dispute and names the claim (Civ. Code § 8130); $250.00 hangs on that")]
+    [InlineData(WorkKind.Private, WaiverForm.UnconditionalProgress, false, false, "Civ. Code § 8124(a)",
+        "does not follow the statutory form and releases nothing.")]
     [InlineData(WorkKind.Private, WaiverForm.ConditionalProgress, null, null, "Civ. Code § 8132", "is in doubt; $250.00 hangs on it")]
     [InlineData(WorkKind.Private, WaiverForm.ConditionalFinal, true, null, "Civ. Code § 8136", "is in doubt; $650.00 hangs on it")]
     [InlineData(WorkKind.Federal, WaiverForm.ConditionalProgress, false, null, "40 U.S.C. § 3133(c)", "is in doubt; $250.00 hangs on it")]
     [InlineData(WorkKind.Federal, WaiverForm.ConditionalProgress, null, false, "40 U.S.C. § 3133(c)", "is in doubt; $250.00 hangs on it")]
     [Proves("Civ. Code § 8124")]
     [Proves("40 U.S.C. § 3133(c)")]
-    public void A_paper_that_may_bind_says_what_hangs_on_it(WorkKind kind, WaiverForm form, bool? inForm, bool? settlement, string section, string says)
+    public void A_paper_that_may_bind_says_what_hangs_on_it(WorkKind kind, WaiverForm form, bool? inForm, bool? settlement, string section,
+        string says)
     {
-        // Whatever comes in after a conditional form that names no sum may be the payment it describes; here 50 of the 300 through its date.
-        var why = WhyOf(With(Job().Work(w => w with { Kind = kind }).Waived("2026-04-10", form, "2026-03-31", inForm: inForm), w => w with { Settlement = settlement }).Paid("2026-05-04", 50m));
+        // Whatever comes in after a conditional form that names no sum may be the payment it describes; here 50 of the 300 through its
+        // date.
+        var why = WhyOf(With(Job().Work(w => w with { Kind = kind }).Waived("2026-04-10", form, "2026-03-31", inForm: inForm),
+            w => w with { Settlement = settlement }).Paid("2026-05-04", 50m));
         Assert.Equal((false, section), (why.Applied, why.Section));
         Assert.Contains(says, why.Text, StringComparison.Ordinal);
     }
@@ -99,9 +114,11 @@ public sealed class ReleasedInDoubtTests
     [InlineData("2026-04-10", 50.00, 50.00, "2026-06-02", Standing.NotYet)] // the check clears tomorrow: no evidence of payment yet
     [InlineData("2026-04-10", 50.00, 50.00, "2026-06-01", Standing.Done)]
     [Proves("Civ. Code § 8124(b)")]
-    public void A_conditional_form_may_bind_once_the_sum_it_names_has_come_in(string paid, double sum, double? named, string? cleared, Standing expected)
+    public void A_conditional_form_may_bind_once_the_sum_it_names_has_come_in(string paid, double sum, double? named, string? cleared,
+        Standing expected)
     {
-        var job = With(Job().Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31", cleared: cleared), w => w with { Amount = (decimal?)named }).Paid(paid, (decimal)sum);
+        var job = With(Job().Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31", cleared: cleared),
+            w => w with { Amount = (decimal?)named }).Paid(paid, (decimal)sum);
         Assert.Equal(expected, job.On("2026-06-01").Get("waiver.1").Standing);
     }
 
@@ -112,9 +129,11 @@ public sealed class ReleasedInDoubtTests
     [InlineData("2026-04-15", Standing.InDoubt)]
     [Proves("Civ. Code § 8124(b)")]
     public void A_payment_inside_the_doubt_of_the_signing_may_be_the_one_described(string paid, Standing expected) =>
-        Assert.Equal(expected, Job().Waived("2026-04-10..2026-04-20", WaiverForm.ConditionalProgress, "2026-03-31").Paid(paid, 50m).On("2026-06-01").Get("waiver.1").Standing);
+        Assert.Equal(expected, Job().Waived("2026-04-10..2026-04-20", WaiverForm.ConditionalProgress, "2026-03-31").Paid(paid, 50m)
+            .On("2026-06-01").Get("waiver.1").Standing);
 
-    // 40 U.S.C. § 3133(c): "executed after the person whose right is waived has furnished labor or material". First furnished on some day from 20 to 22 August.
+    // 40 U.S.C. § 3133(c): "executed after the person whose right is waived has furnished labor or material". First furnished on some day
+    // from 20 to 22 August.
     [Theory]
     [InlineData("2025-08-20..2025-08-22", "2025-08-19", Standing.NotYet)]
     [InlineData("2025-08-20..2025-08-22", "2025-08-20", Standing.InDoubt)]
@@ -128,7 +147,8 @@ public sealed class ReleasedInDoubtTests
     [InlineData("2025-08-20", "?", Standing.InDoubt)]
     [InlineData(null, "2025-08-22", Standing.NotYet)]
     [Proves("40 U.S.C. § 3133(c)")]
-    public void A_federal_waiver_binds_only_where_it_surely_came_after_the_first_furnishing(string? first, string signedOn, Standing expected)
+    public void A_federal_waiver_binds_only_where_it_surely_came_after_the_first_furnishing(string? first, string signedOn,
+        Standing expected)
     {
         var job = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Waived(signedOn, WaiverForm.UnconditionalFinal);
         if (first is not null)
@@ -149,13 +169,15 @@ public sealed class ReleasedInDoubtTests
     [Proves("Civ. Code § 8134")]
     public void Retention_held_after_the_through_date_may_be_of_work_after_it(string last, string retained, bool asks)
     {
-        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-05", 400m).Furnished(last, 500m).Waived("2026-04-08", WaiverForm.UnconditionalProgress, "2026-03-31").Retained(retained, 100m);
+        var job = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-05", 400m).Furnished(last, 500m)
+            .Waived("2026-04-08", WaiverForm.UnconditionalProgress, "2026-03-31").Retained(retained, 100m);
         Assert.Equal(asks, job.On("2026-06-01").Get("waiver.1").Asks("From which work"));
         Assert.Equal(asks ? 100m : 0m, job.On("2026-06-01").Amount.Demand - job.On("2026-06-01").Amount.AtLeast);
     }
 
-    // "Progress payments for which the claimant has previously given a conditional waiver and release but has not received payment" (Civ. Code § 8132, the
-    // third exception): a progress form, in its form, given before, and unpaid. 4,100 through 29 August, 1,900 in September; the second form covers both.
+    // "Progress payments for which the claimant has previously given a conditional waiver and release but has not received payment" (Civ.
+    // Code § 8132, the third exception): a progress form, in its form, given before, and unpaid. 4,100 through 29 August, 1,900 in
+    // September; the second form covers both.
     [Theory]
     [InlineData(WaiverForm.ConditionalProgress, "2025-08-29", null, null, null, "2025-09-30", 4_100)]
     [InlineData(WaiverForm.ConditionalProgress, "2025-08-29", true, null, null, "2025-09-30", 4_100)]
@@ -167,11 +189,14 @@ public sealed class ReleasedInDoubtTests
     [InlineData(WaiverForm.ConditionalProgress, "2025-09-28..2025-09-29", null, null, null, "2025-09-30", 4_100)]
     [InlineData(WaiverForm.ConditionalProgress, "2025-10-01", null, null, null, "2025-09-30..2025-10-05", 0)]
     [Proves("Civ. Code § 8132")]
-    public void The_third_exception_is_of_earlier_unpaid_progress_forms(WaiverForm form, string earlier, bool? inForm, string? cleared, int? named, string signedOn, int demand)
+    public void The_third_exception_is_of_earlier_unpaid_progress_forms(WaiverForm form, string earlier, bool? inForm, string? cleared,
+        int? named, string signedOn, int demand)
     {
         var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 4_100m).Furnished("2025-09-08", 1_900m);
-        job = With(job.Waived(earlier, form, "2025-08-29", cleared: cleared, inForm: inForm), w => w with { Amount = named, Settlement = inForm == false ? false : null });
-        Assert.Equal(demand, Amount(job.Waived(signedOn, WaiverForm.ConditionalProgress, "2025-09-30", cleared: "2025-10-07"), "2025-10-08").Demand);
+        job = With(job.Waived(earlier, form, "2025-08-29", cleared: cleared, inForm: inForm), w =>
+            w with { Amount = named, Settlement = inForm == false ? false : null });
+        Assert.Equal(demand,
+            Amount(job.Waived(signedOn, WaiverForm.ConditionalProgress, "2025-09-30", cleared: "2025-10-07"), "2025-10-08").Demand);
     }
 
     // Listed by the day of the earlier form, which here is in doubt.
@@ -184,8 +209,11 @@ public sealed class ReleasedInDoubtTests
     [Proves("Civ. Code § 8132")]
     public void An_earlier_form_is_listed_by_a_day_on_which_it_may_have_been_signed(string listed, int demand)
     {
-        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 4_100m).Furnished("2025-09-08", 1_900m).Waived("2025-08-28..2025-08-30", WaiverForm.ConditionalProgress, "2025-08-20");
-        Assert.Equal(demand, Amount(With(job.Waived("2025-09-30", WaiverForm.ConditionalProgress, "2025-09-30", cleared: "2025-10-07"), w => w with { UnpaidWaivers = [Day(listed)] }), "2025-10-08").Demand);
+        var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 4_100m).Furnished("2025-09-08", 1_900m)
+            .Waived("2025-08-28..2025-08-30", WaiverForm.ConditionalProgress, "2025-08-20");
+        Assert.Equal(demand,
+            Amount(With(job.Waived("2025-09-30", WaiverForm.ConditionalProgress, "2025-09-30", cleared: "2025-10-07"),
+                w => w with { UnpaidWaivers = [Day(listed)] }), "2025-10-08").Demand);
     }
 
     // An extra of 10 beside 1 that the form excepts: what is listed as an exception settles what of the extras is kept.
@@ -194,7 +222,8 @@ public sealed class ReleasedInDoubtTests
     [InlineData(1, 1)]
     [Proves("Civ. Code § 8134")]
     public void A_sum_among_the_exceptions_settles_which_extras_are_kept(int? excepted, int demand) =>
-        Assert.Equal(demand, Amount(new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", 900m).Changed("2026-03-03", 10m).Which(e => (Change)e with { InDirectContract = true })
+        Assert.Equal(demand, Amount(new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", 900m)
+            .Changed("2026-03-03", 10m).Which(e => (Change)e with { InDirectContract = true })
             .Waived("2026-04-08", WaiverForm.UnconditionalProgress, "2026-03-31", excepted)).Demand);
 
     // The forms keep "extras for which the claimant has not received payment": agreed ones, and a deduction is none.
@@ -205,7 +234,8 @@ public sealed class ReleasedInDoubtTests
     [Proves("Civ. Code § 8134")]
     public void Only_an_agreed_extra_may_be_kept(double extra, bool agreed, double kept)
     {
-        var amount = Amount(new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", 900m).Changed("2026-03-03", (decimal)extra, agreed).Which(e => (Change)e with { InDirectContract = true })
+        var amount = Amount(new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", 900m)
+            .Changed("2026-03-03", (decimal)extra, agreed).Which(e => (Change)e with { InDirectContract = true })
             .Waived("2026-04-08", WaiverForm.UnconditionalProgress, "2026-03-31"));
         Assert.Equal((decimal)kept, amount.Demand);
         Assert.Equal(0m, amount.AtLeast);

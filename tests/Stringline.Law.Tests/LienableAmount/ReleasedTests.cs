@@ -46,7 +46,8 @@ public sealed class ReleasedTests
     [Proves("Civ. Code § 8132")]
     public void A_conditional_form_that_does_not_bind_is_named_with_its_reason()
     {
-        var step = Assert.Single(Amount(Job().Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31")).Steps, s => s.Id == "waived");
+        var step = Assert.Single(Amount(Job().Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31")).Steps,
+            s => s.Id == "waived");
         var why = Assert.Single(step.Why.Children);
         Assert.False(why.Applied);
         Assert.Equal("Civ. Code § 8132", why.Section);
@@ -78,8 +79,11 @@ public sealed class ReleasedTests
     [Proves("Civ. Code § 8138")]
     public void Retention_outlives_a_progress_form_and_not_a_final_one()
     {
-        Assert.Equal(430m, Amount(Job().Retained("2026-03-31", 30m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
-        Assert.Equal(430m, Amount(Job().Retained("2026-03-31", 30m).Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31", cleared: "2026-04-20")).Demand);
+        Assert.Equal(430m,
+            Amount(Job().Retained("2026-03-31", 30m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
+        Assert.Equal(430m,
+            Amount(Job().Retained("2026-03-31", 30m)
+                .Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31", cleared: "2026-04-20")).Demand);
         Assert.Equal(0m, Amount(Job().Retained("2026-03-31", 30m).Waived("2026-04-10", WaiverForm.UnconditionalFinal)).Demand);
     }
 
@@ -91,13 +95,15 @@ public sealed class ReleasedTests
     [InlineData("?", 430)]
     [Proves("Civ. Code § 8134")]
     public void Retention_of_any_day_outlives_a_progress_form(string retained, int demand) =>
-        Assert.Equal(demand, Amount(Job().Retained(retained, 30m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
+        Assert.Equal(demand,
+            Amount(Job().Retained(retained, 30m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
 
     [Fact]
     [Proves("Civ. Code § 8124")]
     public void A_paper_out_of_form_is_named_with_the_section_that_asks_for_the_form()
     {
-        var why = Assert.Single(Amount(Job().Waived("2026-04-10", WaiverForm.UnconditionalFinal, inForm: false)).Steps.Single(s => s.Id == "waived").Why.Children);
+        var why = Assert.Single(Amount(Job().Waived("2026-04-10", WaiverForm.UnconditionalFinal, inForm: false)).Steps
+            .Single(s => s.Id == "waived").Why.Children);
         Assert.False(why.Applied);
         Assert.Equal("Civ. Code § 8124(a)", why.Section);
     }
@@ -106,7 +112,8 @@ public sealed class ReleasedTests
     [Proves("Civ. Code § 8134")]
     public void Of_several_the_one_that_releases_most_counts_and_they_do_not_add_up()
     {
-        var amount = Amount(Job().Waived("2026-03-05", WaiverForm.UnconditionalProgress, "2026-03-02").Waived("2026-04-01", WaiverForm.UnconditionalProgress, "2026-03-31"));
+        var amount = Amount(Job().Waived("2026-03-05", WaiverForm.UnconditionalProgress, "2026-03-02")
+            .Waived("2026-04-01", WaiverForm.UnconditionalProgress, "2026-03-31"));
         Assert.Equal(400m, amount.Demand);
         Assert.Equal(-300m, amount.Step("waived"));
         Assert.Equal([100m, 300m], amount.Waivers.Select(w => w.Released));
@@ -127,14 +134,19 @@ public sealed class ReleasedTests
     [InlineData("2026-04-01", "2026-04-03", 500)]
     [Proves("Civ. Code § 8134")]
     public void Work_over_the_through_date_is_released_by_days(string from, string until, int demand) =>
-        Assert.Equal(demand, Amount(new JobBuilder().Notice("2026-03-02").Furnished(from, 500m, until: until).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
+        Assert.Equal(demand,
+            Amount(new JobBuilder().Notice("2026-03-02").Furnished(from, 500m, until: until)
+                .Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
 
     [Fact]
     [Proves("Civ. Code § 8134")]
     public void Work_on_an_unknown_day_is_not_released_as_a_fact() =>
-        Assert.Equal((500m, 0m), Reached(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2020-01-01")));
+        Assert.Equal((500m, 0m),
+            Reached(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m)
+                .Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2020-01-01")));
 
-    private static (decimal Demand, decimal Reached) Reached(JobBuilder job) => (Amount(job).Demand, Assert.Single(Amount(job).Waivers).Reached);
+    private static (decimal Demand, decimal Reached) Reached(JobBuilder job) =>
+        (Amount(job).Demand, Assert.Single(Amount(job).Waivers).Reached);
 
     // Nobody knows when it was begun; but it had ended by the through date, so that all of it was provided through it.
     [Theory]
@@ -142,15 +154,19 @@ public sealed class ReleasedTests
     [InlineData("2026-04-01", 500, 0)]
     [Proves("Civ. Code § 8134")]
     public void Work_that_had_ended_by_the_through_date_is_released_whenever_it_was_begun(string until, int demand, int reached) =>
-        Assert.Equal(((decimal)demand, (decimal)reached), Reached(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m, until: until).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")));
+        Assert.Equal(((decimal)demand, (decimal)reached),
+            Reached(new JobBuilder().Role(ClaimantRole.Laborer).Furnished("?", 500m, until: until)
+                .Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")));
 
-    // A final form has no through date; one that the file gives all the same says nothing. It reaches no work of a day that may lie after its signing.
+    // A final form has no through date; one that the file gives all the same says nothing. It reaches no work of a day that may lie after
+    // its signing.
     [Theory]
     [InlineData("2026-04-10", "2026-03-31", 0, 700)]
     [InlineData("2026-04-05..2026-04-10", null, 400, 300)]
     [InlineData("2026-04-06..2026-04-10", null, 0, 700)]
     [Proves("Civ. Code § 8138")]
-    public void A_final_form_reaches_all_work_to_the_earliest_day_of_its_signing(string signedOn, string? through, int demand, int reached) =>
+    public void A_final_form_reaches_all_work_to_the_earliest_day_of_its_signing(string signedOn, string? through, int demand,
+        int reached) =>
         Assert.Equal(((decimal)demand, (decimal)reached), Reached(Job().Waived(signedOn, WaiverForm.UnconditionalFinal, through)));
 
     // Paid beyond what the days through it come to, nothing of the span is released: 15 of 30 days of 2,400.00 are 1,200.00.
@@ -161,7 +177,8 @@ public sealed class ReleasedTests
     [InlineData(2_400, 0, 0)]
     [Proves("Civ. Code § 8134")]
     public void What_was_paid_for_a_span_is_taken_off_its_days_through_the_date(int paid, int demand, int reached) =>
-        Assert.Equal(((decimal)demand, (decimal)reached), Reached(new JobBuilder().Notice("2025-09-15").Furnished("2025-09-11", 2_400m, until: "2025-10-10").Paid("2025-10-02", paid)
+        Assert.Equal(((decimal)demand, (decimal)reached),
+            Reached(new JobBuilder().Notice("2025-09-15").Furnished("2025-09-11", 2_400m, until: "2025-10-10").Paid("2025-10-02", paid)
             .Waived("2025-10-20", WaiverForm.UnconditionalProgress, "2025-09-25")));
 
     [Theory]
@@ -177,7 +194,8 @@ public sealed class ReleasedTests
     public void What_lies_out_of_reach_is_not_released_twice()
     {
         // Notice 20 April reaches back to 31 March: 100 are out of reach, of the other 600 the form releases 200.
-        var amount = Amount(new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 100m).Furnished("2026-03-31", 200m).Furnished("2026-04-06", 400m)
+        var amount = Amount(new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 100m).Furnished("2026-03-31", 200m)
+            .Furnished("2026-04-06", 400m)
             .Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-31"));
         Assert.Equal(["agreed-price 700.00", "outside-reach -100.00", "waived -200.00"], amount.Lines());
         Assert.Equal(400m, amount.Demand);

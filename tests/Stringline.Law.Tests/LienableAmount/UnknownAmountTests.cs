@@ -6,7 +6,8 @@ namespace Stringline.Law.Tests.LienableAmount;
 /// <summary>An amount that the file does not give is unknown, and asked for; it is never nothing.</summary>
 public sealed class UnknownAmountTests
 {
-    private static JobBuilder Finished() => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Licensed("2012-06-01..")
+    private static JobBuilder Finished() =>
+        new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Licensed("2012-06-01..")
         .Price(412_000m).Furnished("2026-04-01", until: "2026-09-15").Paid("2026-06-30", 180_000m);
 
     private static Question Asked(Assessment job) => Assert.Single(job.Find("amount")!.Questions, q => q.Dollars is not null);
@@ -18,7 +19,8 @@ public sealed class UnknownAmountTests
         Assert.Equal(232_000m, Finished().Completed("2026-10-05").On("2026-10-25").Amount.Demand);
         Assert.Equal(232_000m, Finished().Ended("2026-09-15").On("2026-10-25").Amount.Demand);
         Assert.Equal(232_000m, Finished().Ended("2026-09-15").Completed("2026-10-05").On("2026-10-25").Amount.Demand);
-        var publicJob = new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor).Price(412_000m).Furnished("2026-04-01", until: "2026-09-15").Paid("2026-06-30", 180_000m)
+        var publicJob = new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor).Price(412_000m)
+            .Furnished("2026-04-01", until: "2026-09-15").Paid("2026-06-30", 180_000m)
             .Notice("2026-04-01", Manner.CertifiedMail, "city", "direct");
         Assert.Equal(232_000m, publicJob.Completed("2026-10-05", CompletionTheory.Acceptance).On("2026-10-25").Amount.Demand);
     }
@@ -27,7 +29,8 @@ public sealed class UnknownAmountTests
     [Proves("Civ. Code § 8430(a)")]
     public void While_work_goes_on_an_unpriced_job_is_asked_what_the_work_was_worth()
     {
-        foreach (var job in (JobBuilder[])[Finished(), Finished().Completed("2026-10-05", contested: true), Finished().Completed("2026-11-05")])
+        foreach (var job in (JobBuilder[])[Finished(), Finished().Completed("2026-10-05", contested: true), Finished()
+            .Completed("2026-11-05")])
         {
             var answer = job.On("2026-10-25");
             Assert.Equal(["agreed-price 412000.00", "value-unknown -232000.00", "paid -180000.00"], answer.Amount.Lines());
@@ -45,7 +48,8 @@ public sealed class UnknownAmountTests
     [Proves("Civ. Code § 8430(a)")]
     public void Payments_for_work_that_is_not_priced_are_no_overpayment()
     {
-        var answer = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 500m).On("2026-06-01");
+        var answer = new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 500m)
+            .On("2026-06-01");
         Assert.Equal(["agreed-price 400.00", "paid -500.00", "value-unknown 100.00"], answer.Amount.Lines());
         Assert.True(answer.Amount.IsUnknown);
         Assert.Contains("(furnished.amount)", Assert.Single(answer.Find("amount")!.Questions).Text, StringComparison.Ordinal);
@@ -58,9 +62,11 @@ public sealed class UnknownAmountTests
     [InlineData(1_000.00, 1_000.00, "agreed-price 1000.00", "paid -1000.00", null)] // received in full, the price is owed in full
     [InlineData(1_000.00, 1_000.40, "agreed-price 1000.00", "paid -1000.40", "overpaid 0.40")]
     [Proves("Civ. Code § 8430(a)")]
-    public void While_work_goes_on_the_steps_lead_from_the_price_to_what_was_received(double price, double paid, string first, string second, string? third)
+    public void While_work_goes_on_the_steps_lead_from_the_price_to_what_was_received(double price, double paid, string first,
+        string second, string? third)
     {
-        var amount = new JobBuilder().Notice("2026-03-02").Price((decimal)price).Furnished("2026-03-02").Paid("2026-04-01", (decimal)paid).On("2026-06-01").Amount;
+        var amount = new JobBuilder().Notice("2026-03-02").Price((decimal)price).Furnished("2026-03-02").Paid("2026-04-01", (decimal)paid)
+            .On("2026-06-01").Amount;
         Assert.Equal(third is null ? [first, second] : [first, second, third], amount.Lines());
         Assert.Equal(paid < price, amount.IsUnknown);
         Assert.Equal(paid < price ? (decimal)(price - paid) : 0m, Math.Round(amount.AtMost, 2));
@@ -69,9 +75,11 @@ public sealed class UnknownAmountTests
     [Fact]
     [Proves("Civ. Code § 8430(a)")]
     public void Work_without_a_price_adds_no_step_where_what_is_priced_is_exactly_paid() =>
-        Assert.Equal(["agreed-price 400.00", "paid -400.00"], new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-03-09").Paid("2026-04-01", 400m).On("2026-06-01").Amount.Lines());
+        Assert.Equal(["agreed-price 400.00", "paid -400.00"], new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 400m)
+            .Furnished("2026-03-09").Paid("2026-04-01", 400m).On("2026-06-01").Amount.Lines());
 
-    // Civ. Code § 1479: interest due is paid first, and lowers no price: of 1,000 received 100 went to it, and 100 of the price is not yet received.
+    // Civ. Code § 1479: interest due is paid first, and lowers no price: of 1,000 received 100 went to it, and 100 of the price is not yet
+    // received.
     [Theory]
     [InlineData(ChargeKind.Interest, 1_000, 100)]
     [InlineData(ChargeKind.Interest, 1_100, null)]
@@ -82,7 +90,8 @@ public sealed class UnknownAmountTests
     {
         foreach (var priced in (decimal?[])[null, 400m])
         {
-            var answer = new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", priced).Charged("2026-03-01", 100m, of).Paid("2026-04-01", paid).On("2026-06-01");
+            var answer = new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", priced).Charged("2026-03-01", 100m, of)
+                .Paid("2026-04-01", paid).On("2026-06-01");
             Assert.Equal(priced is null && open is not null, answer.Amount.IsUnknown);
             Assert.Equal((decimal?)open, answer.Find("amount")?.Questions.Single().Dollars);
         }
@@ -92,7 +101,8 @@ public sealed class UnknownAmountTests
     [Proves("Civ. Code § 8430(a)")]
     public void A_price_above_what_was_paid_with_nothing_left_of_what_is_priced_is_asked_about()
     {
-        static JobBuilder Job(decimal paid) => new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", 400m).Paid("2026-04-01", paid);
+        static JobBuilder Job(decimal paid) =>
+            new JobBuilder().Notice("2026-03-02").Price(1_000m).Furnished("2026-03-02", 400m).Paid("2026-04-01", paid);
         var answer = Job(400m).On("2026-06-01");
         Assert.False(answer.Amount.IsUnknown);
         Assert.Equal(600m, Asked(answer).Dollars);
@@ -106,7 +116,8 @@ public sealed class UnknownAmountTests
     {
         Assert.Null(Finished().Ended("2026-09-15").Paid("2026-10-01", 232_000m).On("2026-10-25").Find("amount"));
         Assert.Null(new JobBuilder().Price(1_000m).On("2026-10-25").Find("amount"));
-        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 400m).Paid("2026-04-01", 400m).On("2026-06-01").Find("amount"));
+        Assert.Null(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 400m).Paid("2026-04-01", 400m).On("2026-06-01")
+            .Find("amount"));
     }
 
     // Notice on 20 April reaches back to 31 March: the span lies on both sides.
@@ -114,7 +125,8 @@ public sealed class UnknownAmountTests
     [Proves("Civ. Code § 8204(a)")]
     public void A_span_on_both_sides_of_the_twenty_days_is_a_band_and_not_nothing()
     {
-        var answer = new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 2_400m, until: "2026-04-13").Paid("2026-05-01", 150m).On("2026-06-01");
+        var answer = new JobBuilder().Notice("2026-04-20").Furnished("2026-03-02", 2_400m, until: "2026-04-13").Paid("2026-05-01", 150m)
+            .On("2026-06-01");
         Assert.Equal((0m, 0m, 2_250m), (answer.Amount.Demand, answer.Amount.AtLeast, answer.Amount.AtMost));
         Assert.Equal(2_250m, Asked(answer).Dollars);
         Assert.Contains("split", Asked(answer).Text, StringComparison.OrdinalIgnoreCase);
@@ -124,7 +136,8 @@ public sealed class UnknownAmountTests
     [Proves("Civ. Code § 8430(a)")]
     public void A_contract_that_ended_unperformed_does_not_earn_the_whole_price()
     {
-        static JobBuilder Job(ContractEnd how) => Finished().Ended("2026-09-15").Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2026-09-16"), How = how, ByPayer = true });
+        static JobBuilder Job(ContractEnd how) => Finished().Ended("2026-09-15")
+            .Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2026-09-16"), How = how, ByPayer = true });
         Assert.Equal(232_000m, Job(ContractEnd.Performed).On("2026-10-25").Amount.Demand);
         foreach (var how in (ContractEnd[])[ContractEnd.Breached, ContractEnd.Abandoned, ContractEnd.Rescinded, ContractEnd.Terminated])
             Assert.True(Job(how).On("2026-10-25").Amount.IsUnknown);

@@ -57,7 +57,8 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8430(c)")]
     public void A_written_deduction_lowers_the_price_and_an_unagreed_change_is_named_and_left_out()
     {
-        var amount = Amount(Supplier().Price(1000m).Changed("2026-03-10", -150m).Changed("2026-03-11", 75m, agreed: false).Furnished("2026-03-02", 1000m));
+        var amount = Amount(Supplier().Price(1000m).Changed("2026-03-10", -150m).Changed("2026-03-11", 75m, agreed: false)
+            .Furnished("2026-03-02", 1000m));
         Assert.Equal(["agreed-price 1000.00", "changes -150.00", "beyond-price 0.00"], amount.Lines());
         Assert.Equal(850m, amount.Demand);
         var left = Assert.Single(amount.Steps[1].Why.Children);
@@ -79,7 +80,8 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8430(c)")]
     public void Without_a_total_price_the_unit_prices_count_and_extras_only_through_what_was_furnished()
     {
-        var amount = Amount(Supplier().Furnished("2026-03-02", 400m).Furnished("2026-04-06", 300m).Changed("2026-03-10", 75m).Changed("2026-03-11", -50m));
+        var amount = Amount(Supplier().Furnished("2026-03-02", 400m).Furnished("2026-04-06", 300m).Changed("2026-03-10", 75m)
+            .Changed("2026-03-11", -50m));
         Assert.Equal(["agreed-price 700.00", "changes -50.00"], amount.Lines());
         Assert.Equal(650m, amount.Demand);
         Assert.Contains("$75.00", Assert.Single(amount.Steps[1].Why.Children).Text, StringComparison.Ordinal);
@@ -102,7 +104,8 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8430(a)(1)")]
     public void The_lesser_of_price_and_reasonable_value_counts(int reasonable, int demand)
     {
-        var amount = Amount(Supplier().Contract(c => c with { Price = 1000m, ReasonableValue = reasonable }).Furnished("2026-03-02", 1000m));
+        var amount =
+            Amount(Supplier().Contract(c => c with { Price = 1000m, ReasonableValue = reasonable }).Furnished("2026-03-02", 1000m));
         Assert.Equal(demand, amount.Demand);
         Assert.Equal(demand - 1000m, amount.Step("reasonable-value"));
     }
@@ -125,7 +128,8 @@ public sealed class WorkValueTests
     public void The_whole_price_on_both_sides_of_the_reach_back_day_is_left_out_as_in_doubt()
     {
         // Notice 20 April reaches back to 31 March; the work ran from 2 March.
-        var amount = Amount(new JobBuilder().Notice("2026-04-20").Price(1000m).Furnished("2026-03-02").Furnished("2026-04-06").Ended("2026-04-06"));
+        var amount =
+            Amount(new JobBuilder().Notice("2026-04-20").Price(1000m).Furnished("2026-03-02").Furnished("2026-04-06").Ended("2026-04-06"));
         Assert.Equal(["agreed-price 1000.00", "outside-reach -1000.00"], amount.Lines());
         Assert.Equal(0m, amount.Demand);
         Assert.Equal(1000m, amount.InDoubt);
@@ -162,7 +166,8 @@ public sealed class WorkValueTests
     [InlineData("2026-03-31..2026-04-01", "2026-03-31..2026-04-01", 100, 0)]
     [InlineData("?", "?", 0, 100)]
     [Proves("Civ. Code § 8204(a)")]
-    public void Work_on_both_sides_of_the_reach_back_day_is_left_out_and_named_as_in_doubt(string from, string until, int demand, int inDoubt)
+    public void Work_on_both_sides_of_the_reach_back_day_is_left_out_and_named_as_in_doubt(string from, string until, int demand,
+        int inDoubt)
     {
         var amount = Amount(new JobBuilder().Furnished("2026-03-02", 1m).Furnished(from, 100m, until: until).Notice("2026-04-20"));
         Assert.Equal(demand, amount.Demand);
@@ -196,7 +201,8 @@ public sealed class WorkValueTests
                 job.Furnished("2026-04-06", 100m).Furnished(from, 100m, until: "2026-04-06");
             else
                 job.Furnished(from, 100m, until: "2026-04-06").Furnished("2026-04-06", 100m);
-            Assert.Equal(["agreed-price 150.00", "beyond-price 0.00", "outside-reach -100.00"], Amount(job.Furnished("2026-03-02", 0m)).Lines());
+            Assert.Equal(["agreed-price 150.00", "beyond-price 0.00", "outside-reach -100.00"], Amount(job.Furnished("2026-03-02", 0m))
+                .Lines());
             Assert.Equal(50m, Amount(job).Demand);
         }
     }
@@ -205,7 +211,8 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8204(a)")]
     public void Even_cents_on_both_sides_of_the_reach_back_day_are_said_to_be_so()
     {
-        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-03-30", 0.50m, until: "2026-04-06").Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
+        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-03-30", 0.50m, until: "2026-04-06")
+            .Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
         Assert.Contains("$0.50", Assert.Single(why.Children).Text, StringComparison.Ordinal);
     }
 
@@ -216,15 +223,18 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8416(a)(1)")]
     public void The_whole_price_is_work_of_the_days_on_which_it_was_furnished()
     {
-        static JobBuilder Job(string first = "2026-03-30", string last = "2026-04-06") => Supplier().Price(1000m).Furnished(first).Furnished(last).Ended("2026-04-20");
+        static JobBuilder Job(string first = "2026-03-30", string last = "2026-04-06") =>
+            Supplier().Price(1000m).Furnished(first).Furnished(last).Ended("2026-04-20");
         Assert.Equal(900m, Amount(Job().Credited("2026-05-04", 100m)).Demand);
         Assert.Equal(1000m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-29")).Demand);
         // One of its eight days; and none as a fact where the first may be later.
         Assert.Equal(875m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-30")).Demand);
         Assert.Equal(0m, Amount(Job().Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-04-06")).Demand);
-        Assert.Equal(1000m, Amount(Job("2026-03-30..2026-04-02").Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
+        Assert.Equal(1000m,
+            Amount(Job("2026-03-30..2026-04-02").Waived("2026-04-21", WaiverForm.UnconditionalProgress, "2026-03-31")).Demand);
         // A charge of 8 April falls due before work that may have gone on to the 10th, and gets the payment.
-        Assert.Equal(1000m, Amount(Job(last: "2026-04-06..2026-04-10").Charged("2026-04-08", 30m, ChargeKind.Finance).Paid("2026-05-04", 30m)).Demand);
+        Assert.Equal(1000m,
+            Amount(Job(last: "2026-04-06..2026-04-10").Charged("2026-04-08", 30m, ChargeKind.Finance).Paid("2026-05-04", 30m)).Demand);
         Assert.Equal(970m, Amount(Job().Charged("2026-04-08", 30m, ChargeKind.Finance).Paid("2026-05-04", 30m)).Demand);
     }
 
@@ -244,8 +254,11 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8430(c)")]
     public void A_price_below_nothing_leaves_not_even_cents(string furnished, string? beyond)
     {
-        var amount = Amount(Supplier().Price(100m).Changed("2026-03-10", -150m).Furnished("2026-03-02", decimal.Parse(furnished, System.Globalization.CultureInfo.InvariantCulture)));
-        Assert.Equal(["agreed-price 100.00", "changes -150.00", .. beyond is null ? [] : (string[])[beyond], "not-furnished 50.00"], amount.Lines());
+        var amount =
+            Amount(Supplier().Price(100m).Changed("2026-03-10", -150m)
+                .Furnished("2026-03-02", decimal.Parse(furnished, System.Globalization.CultureInfo.InvariantCulture)));
+        Assert.Equal(["agreed-price 100.00", "changes -150.00", .. beyond is null ? [] : (string[])[beyond], "not-furnished 50.00"],
+            amount.Lines());
         Assert.Equal(0m, amount.Demand);
     }
 
@@ -254,9 +267,12 @@ public sealed class WorkValueTests
     public void Without_a_total_price_deductions_of_cents_count_and_extras_of_cents_do_not()
     {
         Assert.Equal(9.50m, Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -0.50m)).Demand);
-        Assert.Equal(["agreed-price 10.00", "changes 0.00"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", 0.50m)).Lines());
-        Assert.Equal(["agreed-price 10.00", "changes -10.00"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -10m)).Lines());
-        Assert.Equal(["agreed-price 10.00", "changes -10.50", "not-furnished 0.50"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -10.50m)).Lines());
+        Assert.Equal(["agreed-price 10.00", "changes 0.00"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", 0.50m))
+            .Lines());
+        Assert.Equal(["agreed-price 10.00", "changes -10.00"], Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -10m))
+            .Lines());
+        Assert.Equal(["agreed-price 10.00", "changes -10.50", "not-furnished 0.50"],
+            Amount(Supplier().Furnished("2026-03-02", 10m).Changed("2026-03-10", -10.50m)).Lines());
     }
 
     [Fact]
@@ -271,10 +287,12 @@ public sealed class WorkValueTests
     [Proves("Civ. Code § 8204(a)")]
     public void What_lies_out_of_reach_is_named_by_its_entries()
     {
-        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-03-03", 0m).Furnished("2026-04-06", 50m).Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
+        var why = Amount(new JobBuilder().Furnished("2026-03-02", 80m).Furnished("2026-03-03", 0m).Furnished("2026-04-06", 50m)
+            .Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
         Assert.Equal([0], why.Facts.Select(f => f.Index));
         Assert.Empty(why.Children);
-        var whole = Amount(new JobBuilder().Price(1000m).Furnished("2026-03-02").Ended("2026-04-06").Notice("2026-04-20")).Steps.Single(s => s.Id == "outside-reach").Why;
+        var whole = Amount(new JobBuilder().Price(1000m).Furnished("2026-03-02").Ended("2026-04-06").Notice("2026-04-20")).Steps
+            .Single(s => s.Id == "outside-reach").Why;
         Assert.Equal([0], whole.Facts.Select(f => f.Index));
     }
 

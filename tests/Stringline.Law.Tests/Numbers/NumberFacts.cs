@@ -14,7 +14,8 @@ internal static class NumberFacts
     public static IEnumerable<(JobFile Job, LocalDate AsOf)> All =>
     [
         // Claim of lien: what binds the land, its rank, a lien of design, the filed notice.
-        At("2026-06-01", Supplier().Work(w => w with { OrderedByTenant = true }).Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02")),
+        At("2026-06-01", Supplier().Work(w => w with { OrderedByTenant = true })
+            .Nonresponsibility("2026-03-12", "2026-03-12", "2026-03-02")),
         At("2025-12-01", Behind("2025-08-01")),
         At("2025-12-01", Behind("2025-07-29").Work(w => w with { SiteImprovement = true })),
         At("2026-04-10", DesignLien.Architect.Job("2025-12-17").Lender().DefaultNotice("2025-10-20", 24_000m).Add(i => new ClaimRecorded
@@ -36,9 +37,11 @@ internal static class NumberFacts
             .Paper(paper => paper with { TenDollars = true })),
         At("2025-12-02", Withheld("?")),
         At("2026-01-12", Withheld("2025-12-01")
-            .Add(i => new CounteraffidavitServed { Index = i, On = When("2025-12-10"), To = ["city", "direct"], Manner = Manner.Personal, Proof = true })
+            .Add(i => new CounteraffidavitServed { Index = i, On = When("2025-12-10"), To = ["city", "direct"], Manner = Manner.Personal,
+                Proof = true })
             .Add(i => new RightsActionFiled { Index = i, On = When("2025-12-22") })
-            .Add(i => new HearingNoticed { Index = i, On = When("2026-01-02"), Manner = Manner.FirstClassMail, Hearing = Day("2026-01-14") })),
+            .Add(i => new HearingNoticed { Index =
+                i, On = When("2026-01-02"), Manner = Manner.FirstClassMail, Hearing = Day("2026-01-14") })),
         At("2025-12-01", RemedyJobs.UsualPublic()),
 
         // Prompt payment on private work, of the owner, of the hirer, of a utility, of a hauler.
@@ -47,7 +50,8 @@ internal static class NumberFacts
         At("2026-08-10", Held(Demanded(Claimed(OwnersDebt())))),
         At("2026-10-01", OwnersDebt()),
         At("2027-03-16", Hired(new JobBuilder())),
-        At("2026-08-10", Requested(Hired(new JobBuilder()).Work(w => w with { DirectContract = new DirectContract { On = Day("2026-01-05") } }))),
+        At("2026-08-10",
+            Requested(Hired(new JobBuilder()).Work(w => w with { DirectContract = new DirectContract { On = Day("2026-01-05") } }))),
         At("2026-10-01", Hired(new JobBuilder()).Work(w => w with { PublicUtility = true })),
         At("2026-06-20", new JobBuilder().Role(ClaimantRole.Subcontractor).Claimant(c => c with { DumpTrucks = true })
             .Furnished("2026-03-02", 10_000m, until: "2026-03-30").PaymentDemanded("2026-04-03", 10_000m)),
@@ -125,7 +129,8 @@ internal static class NumberFacts
         job.Add(i => new ClaimRequestMade { Index = i, On = When("2026-06-01"), Amount = 5_200m });
 
     // Under a contract made before 2017 the claim goes by Pub. Contract Code §§ 20104 ff. alone.
-    private static JobBuilder OldClaim(decimal amount, string asked, string given) => new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city")
+    private static JobBuilder OldClaim(decimal amount, string asked, string given) =>
+        new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city")
         .Licensed("2012-06-01..").Work(w => w with { Body = PublicBody.Local })
         .Contract(c => c with { On = Day("2016-12-31"), Price = 188_000m }).Furnished("2025-08-05", 188_000m)
         .Add(i => new DisputeClaimSent

@@ -12,8 +12,10 @@ public sealed partial class NumberUseTests
     [
         .. Directory.EnumerateFiles(Law, "*.cs", SearchOption.AllDirectories)
             .Select(file => (Path: Path.GetRelativePath(Law, file).Replace('\\', '/'), Text: File.ReadAllText(file)))
-            .Where(file => !file.Path.StartsWith("obj/", StringComparison.Ordinal) && !file.Path.StartsWith("bin/", StringComparison.Ordinal)
-                && !file.Path.StartsWith("Numbers/", StringComparison.Ordinal) && !file.Path.StartsWith("Counting/", StringComparison.Ordinal)),
+            .Where(file =>
+                !file.Path.StartsWith("obj/", StringComparison.Ordinal) && !file.Path.StartsWith("bin/", StringComparison.Ordinal)
+                && !file.Path.StartsWith("Numbers/", StringComparison.Ordinal)
+                && !file.Path.StartsWith("Counting/", StringComparison.Ordinal)),
     ];
 
     [Fact]
@@ -27,7 +29,8 @@ public sealed partial class NumberUseTests
     public void Every_row_names_a_section_that_the_rules_cite()
     {
         var rows = Enum.GetValues<Number>().SelectMany(id => NumberTable.Shipped.Of(id));
-        Assert.Equal([], rows.Where(row => !Rules.Any(file => file.Text.Contains(row.Section, StringComparison.Ordinal))).Select(row => $"{row.Id}: {row.Section}"));
+        Assert.Equal([], rows.Where(row => !Rules.Any(file => file.Text.Contains(row.Section, StringComparison.Ordinal)))
+            .Select(row => $"{row.Id}: {row.Section}"));
     }
 
     // What may be counted without the table: neither is fixed by a statute.
@@ -43,7 +46,8 @@ public sealed partial class NumberUseTests
     ];
 
     /// <summary>
-    /// No rule counts a period by a figure of its own. A day before or after, a sum in hundredths, and a count of things are no numbers of the law.
+    /// No rule counts a period by a figure of its own. A day before or after, a sum in hundredths, and a count of things are no numbers of
+    /// the law.
     /// </summary>
     [Fact]
     public void No_rule_counts_days_or_percent_by_a_figure()
@@ -63,7 +67,8 @@ public sealed partial class NumberUseTests
                     found.Add($"{path}:{number}: {match.Value}");
                 }
 
-                if (Share().IsMatch(line) && !line.Contains("100m", StringComparison.Ordinal) && !line.Contains("0.01m", StringComparison.Ordinal))
+                if (Share().IsMatch(line) && !line.Contains("100m", StringComparison.Ordinal)
+                    && !line.Contains("0.01m", StringComparison.Ordinal))
                     found.Add($"{path}:{number}: {line}");
             }
         }
@@ -89,17 +94,19 @@ public sealed partial class NumberUseTests
         Assert.Equal([], found);
     }
 
-    // The help of an entry's form tells a period to somebody who has not said yet of which day it runs; the words of an exemption are those that
-    // counties print.
+    // The help of an entry's form tells a period to somebody who has not said yet of which day it runs; the words of an exemption are those
+    // that counties print.
     private static bool IsOfAForm(string path) =>
-        path is "Facts/Usual.cs" or "Recording/HomesFeeExemption.cs" || (path.StartsWith("Facts/", StringComparison.Ordinal) && path.EndsWith("Kinds.cs", StringComparison.Ordinal));
+        path is "Facts/Usual.cs" or "Recording/HomesFeeExemption.cs"
+        || (path.StartsWith("Facts/", StringComparison.Ordinal) && path.EndsWith("Kinds.cs", StringComparison.Ordinal));
 
     private static HashSet<string> Constants(string text) => [.. Constant().Matches(text).Select(match => match.Groups[1].Value)];
 
     [GeneratedRegex(@"\bNumber\.(\w+)")]
     private static partial Regex AskedFor();
 
-    [GeneratedRegex(@"\b(?:PlusDays|PlusMonths|PlusYears|LastDay|LookBack|AddMonths|AddYears|FirstDayAfter|Plus)\((?:[^()]*, )?(?<by>-?(?:\d+|[A-Z]\w*))\)")]
+    [GeneratedRegex(@"\b(?:PlusDays|PlusMonths|PlusYears|LastDay|LookBack|AddMonths|AddYears|FirstDayAfter|Plus)\((?:[^()]*, "
+        + @")?(?<by>-?(?:\d+|[A-Z]\w*))\)")]
     private static partial Regex Counted();
 
     [GeneratedRegex(@"(?:\*|/) \d+(?:\.\d+)?m\b|\b\d+(?:\.\d+)?m \*")]
@@ -108,6 +115,7 @@ public sealed partial class NumberUseTests
     [GeneratedRegex(@"const (?:int|decimal) (\w+)")]
     private static partial Regex Constant();
 
-    [GeneratedRegex(@"(?:\b\d+|(?<!\.)\b(?:two|three|four|five|six|seven|ten|fifteen|twenty|thirty|sixty|ninety))[ -](?:business |continuous )?(?:days|months|years|percent)\b|\bone (?:month|year)\b|\$[1-9][\d,]*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?:\b\d+|(?<!\.)\b(?:two|three|four|five|six|seven|ten|fifteen|twenty|thirty|sixty|ninety))[ -](?:business "
+        + @"|continuous )?(?:days|months|years|percent)\b|\bone (?:month|year)\b|\$[1-9][\d,]*", RegexOptions.IgnoreCase)]
     private static partial Regex Said();
 }

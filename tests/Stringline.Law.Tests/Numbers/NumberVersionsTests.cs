@@ -6,8 +6,9 @@ using Stringline.Law.Recording;
 namespace Stringline.Law.Tests.Numbers;
 
 /// <summary>
-/// Every number in two made versions, the old value and another, changed on some day. A job whose days lie before the change keeps its answer, one
-/// whose days lie after it follows the other value, and between the two lies one day, that of the fact which the number governs.
+/// Every number in two made versions, the old value and another, changed on some day. A job whose days lie before the change keeps its
+/// answer, one whose days lie after it follows the other value, and between the two lies one day, that of the fact which the number
+/// governs.
 /// </summary>
 public sealed class NumberVersionsTests
 {
@@ -88,7 +89,8 @@ public sealed class NumberVersionsTests
                 unshown.Add(id);
         }
 
-        Assert.True(unshown.Count == 0, $"No job shows that it matters: {string.Join(' ', unshown.Order())}. Add one to {nameof(NumberFacts)}.");
+        Assert.True(unshown.Count == 0, $"No job shows that it matters: {string.Join(' ', unshown.Order())}. Add one "
+            + $"to {nameof(NumberFacts)}.");
     }
     /// <summary>A fee follows the version of the day on which the paper is recorded.</summary>
     [Fact]

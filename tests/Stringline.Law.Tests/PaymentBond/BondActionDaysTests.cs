@@ -6,16 +6,19 @@ using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 namespace Stringline.Law.Tests.PaymentBond;
 
 /// <summary>
-/// The action on the bond, day by day (Civ. Code §§ 8609, 8610, 9558). Entries 0 to 5 of the public job are the search, two furnishings, their end on 1 October
+/// The action on the bond, day by day (Civ. Code §§ 8609, 8610, 9558). Entries 0 to 5 of the public job are the search, two furnishings,
+/// their end on 1 October
 /// 2025, the preliminary notice and the acceptance of 22 October; entry 6 is the action.
 /// </summary>
 public sealed class BondActionDaysTests
 {
-    private static JobBuilder Ceased(string ended = "2025-10-01") => Public().Furnished("2025-08-05", 6000m).Furnished("2025-10-01", 430m).Ended(ended).NoticedPublic().Accepted();
+    private static JobBuilder Ceased(string ended = "2025-10-01") =>
+        Public().Furnished("2025-08-05", 6000m).Furnished("2025-10-01", 430m).Ended(ended).NoticedPublic().Accepted();
 
     private static Finding Last(JobBuilder job, string asOf = "2026-04-01") => job.On(asOf).Get("payment-bond.action-last-day");
 
-    private static JobBuilder OnBond(JobBuilder job, string on, string? id = null, params string[] against) => job.ActionOn(on, ActionOn.PaymentBond, null, id, against);
+    private static JobBuilder OnBond(JobBuilder job, string on, string? id = null, params string[] against) =>
+        job.ActionOn(on, ActionOn.PaymentBond, null, id, against);
 
     // "At any time after the claimant ceases to provide work": from 2 October; where that day is in doubt, surely only after its latest.
     [Theory]
@@ -42,7 +45,8 @@ public sealed class BondActionDaysTests
     [InlineData("2025-08-06", Standing.Kept)]
     [Proves("Civ. Code § 9558")]
     public void While_no_end_is_told_an_action_is_early_by_the_last_work(string filed, Standing expected) =>
-        Assert.Equal(expected, Last(OnBond(Public().Furnished("2025-08-05", 6430m).NoticedPublic("2025-08-05").Accepted(), filed), "2025-12-01").Standing);
+        Assert.Equal(expected,
+            Last(OnBond(Public().Furnished("2025-08-05", 6430m).NoticedPublic("2025-08-05").Accepted(), filed), "2025-12-01").Standing);
 
     [Theory]
     [InlineData("2025-10-01", Standing.NotYet)]
@@ -96,7 +100,8 @@ public sealed class BondActionDaysTests
     [Proves("Civ. Code § 9558")]
     public void An_action_that_was_lost_settles_nothing_while_another_may_be_good(string first, string second, Standing expected)
     {
-        var job = OnBond(OnBond(Ceased(), "2025-11-10", "a", first == "doubt" ? ["direct"] : []), second == "late" ? "2026-08-03" : "2025-12-10", "b", second == "doubt" ? ["direct"] : []);
+        var job = OnBond(OnBond(Ceased(), "2025-11-10", "a", first == "doubt" ? ["direct"] : []), second == "late"
+            ? "2026-08-03" : "2025-12-10", "b", second == "doubt" ? ["direct"] : []);
         Assert.Equal(expected, Last(End(End(job, first, "a"), second, "b"), second == "late" ? "2026-08-10" : "2026-04-01").Standing);
 
         static JobBuilder End(JobBuilder job, string how, string of) => how switch
@@ -112,7 +117,8 @@ public sealed class BondActionDaysTests
     [Fact]
     [Proves("Civ. Code § 9558")]
     public void An_action_in_a_small_claims_court_is_one_on_the_bond() =>
-        Assert.Equal(Standing.Kept, Last(OnBond(Ceased(), "2025-11-10", null, "surety").Action(a => a with { SmallClaims = true })).Standing);
+        Assert.Equal(Standing.Kept,
+            Last(OnBond(Ceased(), "2025-11-10", null, "surety").Action(a => a with { SmallClaims = true })).Standing);
 
     [Fact]
     [Proves("Civ. Code § 9558")]
@@ -131,7 +137,8 @@ public sealed class BondActionDaysTests
         // A release order is no end of an action on the bond; of two actions an end that names neither may be of either.
         var released = Last(OnBond(Ceased(), "2025-11-10").ActionEnded("2026-03-02", ActionEnd.ReleaseOrdered));
         Assert.Equal((Standing.Kept, false), (released.Standing, released.Says("The action ended")));
-        Assert.Equal(Standing.InDoubt, Last(OnBond(OnBond(Ceased(), "2025-11-10", "a"), "2025-12-10", "b").ActionEnded("2026-03-02", ActionEnd.LostAtTrial)).Standing);
+        Assert.Equal(Standing.InDoubt,
+            Last(OnBond(OnBond(Ceased(), "2025-11-10", "a"), "2025-12-10", "b").ActionEnded("2026-03-02", ActionEnd.LostAtTrial)).Standing);
     }
 
     [Fact]
@@ -148,13 +155,15 @@ public sealed class BondActionDaysTests
         Assert.False(good.Says("that time does not run yet"));
     }
 
-    // Private: completed on 22 October and recorded before, six months; recorded after, four years from the last work on the earliest day it may have been.
+    // Private: completed on 22 October and recorded before, six months; recorded after, four years from the last work on the earliest day
+    // it may have been.
     [Theory]
     [InlineData("2025-10-21", "2025-08-05", new[] { "2026-04-22" })]
     [InlineData("2025-10-23", "2025-08-05", new[] { "2029-08-05" })]
     [InlineData("2025-10-23", "2025-08-05..2025-08-07", new[] { "2029-08-05" })]
     [Proves("Civ. Code § 8610")]
-    public void A_private_bond_recorded_after_completion_leaves_four_years_from_the_last_work(string recorded, string furnished, string[] days)
+    public void A_private_bond_recorded_after_completion_leaves_four_years_from_the_last_work(string recorded, string furnished,
+        string[] days)
     {
         var job = Private().PaymentBond(recorded).Furnished(furnished, 6430m).Notice("2025-08-14").Completed("2025-10-22");
         Assert.Equal(days, Last(job).DaysOf());

@@ -9,7 +9,8 @@ namespace Stringline.Law.Tests.PaymentBond;
 public sealed class BondActionTests
 {
     // Six months after 20 January 2026: 20 July; 182 days end on 21 July.
-    private static JobBuilder Ceased() => Public().Furnished("2025-08-05", 6000m).Furnished("2025-10-01", 430m).Ended("2025-10-01").NoticedPublic().Accepted();
+    private static JobBuilder Ceased() =>
+        Public().Furnished("2025-08-05", 6000m).Furnished("2025-10-01", 430m).Ended("2025-10-01").NoticedPublic().Accepted();
 
     private static Finding Last(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("payment-bond.action-last-day");
 
@@ -19,7 +20,8 @@ public sealed class BondActionTests
     [Proves("Civ. Code § 9558")]
     public void On_public_work_it_may_be_brought_after_the_claimant_ceased_to_provide_work(string asOf, Standing expected)
     {
-        var first = Public().Furnished("2025-08-05", 6000m).Furnished("2025-10-01", 430m).Ended("2025-10-01").NoticedPublic().On(asOf).Get("payment-bond.action-first-day");
+        var first = Public().Furnished("2025-08-05", 6000m).Furnished("2025-10-01", 430m).Ended("2025-10-01").NoticedPublic().On(asOf)
+            .Get("payment-bond.action-first-day");
         Assert.Equal(["2025-10-02"], first.DaysOf());
         Assert.Equal(expected, first.Standing);
         Assert.Null(first.ActBy);
@@ -51,7 +53,8 @@ public sealed class BondActionTests
     [Proves("Civ. Code § 9564")]
     public void It_must_be_on_the_bond_and_against_the_surety(ActionOn[] on, string against, Standing expected)
     {
-        var last = Last(Ceased().ActionFiled("2025-11-10").Action(a => a with { Enforces = on, Against = against.Length == 0 ? [] : against.Split(',') }));
+        var last = Last(Ceased().ActionFiled("2025-11-10")
+            .Action(a => a with { Enforces = on, Against = against.Length == 0 ? [] : against.Split(',') }));
         Assert.Equal(expected, last.Standing);
         Assert.Equal(on.Length == 0, last.Asks("Is the action on the payment bond too? (action-filed.enforces)"));
         Assert.Equal(against.Length == 0, last.Asks("(action-filed.against)"));
@@ -68,7 +71,10 @@ public sealed class BondActionTests
     [InlineData(ActionEnd.ReleaseOrdered, null, Standing.Kept)]
     [Proves("Civ. Code § 9558")]
     public void How_it_ended_decides(ActionEnd how, bool? withoutPrejudice, Standing expected) =>
-        Assert.Equal(expected, Last(Ceased().ActionFiled("2025-11-10").Add(i => new ActionEnded { Index = i, On = JobBuilder.When("2026-03-02"), How = how, WithoutPrejudice = withoutPrejudice }), "2026-04-01").Standing);
+        Assert.Equal(expected,
+            Last(Ceased().ActionFiled("2025-11-10")
+                .Add(i => new ActionEnded { Index =
+                    i, On = JobBuilder.When("2026-03-02"), How = how, WithoutPrejudice = withoutPrejudice }), "2026-04-01").Standing);
 
     // A bond recorded on the day of completion may have been recorded before it: a day has hours.
     [Theory]
@@ -91,9 +97,12 @@ public sealed class BondActionTests
         Assert.Equal(Standing.NotYet, First(AtWork()).Standing);
         Assert.Equal(["2025-08-06"], First(AtWork().Completed("2025-10-22", CompletionTheory.Acceptance)).DaysOf());
         Assert.Equal(Standing.NotYet, First(AtWork().Completed("2025-10-22", CompletionTheory.Acceptance, contested: true)).Standing);
-        Assert.Equal(["2025-09-02"], First(AtWork().Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-09-01"), How = ContractEnd.Terminated })).DaysOf());
+        Assert.Equal(["2025-09-02"],
+            First(AtWork().Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2025-09-01"), How = ContractEnd.Terminated }))
+                .DaysOf());
 
-        static JobBuilder AtWork() => new JobBuilder().PublicWork().PaymentBond(null).Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct");
+        static JobBuilder AtWork() => new JobBuilder().PublicWork().PaymentBond(null).Furnished("2025-08-05", 6430m)
+            .Notice("2025-08-14", Manner.CertifiedMail, "city", "direct");
         static Finding First(JobBuilder facts) => facts.On("2025-12-01").Get("payment-bond.action-first-day");
     }
 }

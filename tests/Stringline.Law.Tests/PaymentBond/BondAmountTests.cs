@@ -5,15 +5,18 @@ using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 namespace Stringline.Law.Tests.PaymentBond;
 
 /// <summary>
-/// What may be claimed on the bond. 17,320.00 through 9 September 2025 and 1,290.00 on the 16th; the preliminary notice of 30 September reaches
-/// back to 10 September.
+/// What may be claimed on the bond. 17,320.00 through 9 September 2025 and 1,290.00 on the 16th; the preliminary notice of 30 September
+/// reaches back to 10 September.
 /// </summary>
 public sealed class BondAmountTests
 {
     private static JobBuilder Late(bool isPublic = true)
     {
-        var job = (isPublic ? Public() : Private().PaymentBond("2025-07-01", "direct")).Furnished("2025-08-05", 17_320m, until: "2025-09-09").Furnished("2025-09-16", 1290m).Ended("2025-09-16");
-        return isPublic ? job.NoticedPublic("2025-09-30").Accepted() : job.Notice("2025-09-30").Completed("2025-10-22").IndexSearched("2025-11-10");
+        var job = (isPublic
+            ? Public() : Private().PaymentBond("2025-07-01", "direct")).Furnished("2025-08-05", 17_320m, until: "2025-09-09")
+            .Furnished("2025-09-16", 1290m).Ended("2025-09-16");
+        return isPublic
+            ? job.NoticedPublic("2025-09-30").Accepted() : job.Notice("2025-09-30").Completed("2025-10-22").IndexSearched("2025-11-10");
     }
 
     private static Finding Amount(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("payment-bond.amount");
@@ -44,8 +47,10 @@ public sealed class BondAmountTests
         var open = Amount(Late(isPublic));
         Assert.Equal(18_610m, open.Amount);
         Assert.Equal(Standing.Open, open.Standing);
-        Assert.True(open.Says("$1,290.00 by preliminary notice; $18,610.00 if the notice is given to surety and principal by 2026-01-05 (Mon)"));
-        Assert.True(Late(isPublic).On("2025-12-01").Get("payment-bond.notice-last-day").Says("This notice still saves the bond claim for all of it"));
+        Assert.True(open.Says("$1,290.00 by preliminary notice; $18,610.00 if the notice is given to surety and principal by 2026-01-05 "
+            + "(Mon)"));
+        Assert.True(Late(isPublic).On("2025-12-01").Get("payment-bond.notice-last-day")
+            .Says("This notice still saves the bond claim for all of it"));
     }
 
     // Day 75 is over: what the late preliminary notice reaches lives on.
@@ -71,7 +76,9 @@ public sealed class BondAmountTests
     [Proves("Civ. Code § 8612(a)")]
     public void With_neither_notice_in_time_amount_and_action_are_lost(bool isPublic)
     {
-        var job = isPublic ? Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted() : Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").IndexSearched("2025-11-10");
+        var job = isPublic
+            ? Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted() : Private().PaymentBond("2025-07-01")
+            .Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22").IndexSearched("2025-11-10");
         Assert.Equal(Standing.Open, job.On("2026-01-05").Get("payment-bond.notice-last-day").Standing);
         var assessment = job.On("2026-03-01");
         Assert.Equal(Standing.Lost, assessment.Get("payment-bond.notice-last-day").Standing);
@@ -98,7 +105,8 @@ public sealed class BondAmountTests
     [Proves("Civ. Code § 9562")]
     public void A_sum_other_than_the_files_and_the_sum_of_the_bond_are_said()
     {
-        var amount = Amount(Late().Work(w => w with { PaymentBond = w.PaymentBond! with { Amount = 15_000m } }).BondNoticeGiven("2025-11-03").BondPaper(p => p with { Amount = 1290m }));
+        var amount = Amount(Late().Work(w => w with { PaymentBond = w.PaymentBond! with { Amount = 15_000m } })
+            .BondNoticeGiven("2025-11-03").BondPaper(p => p with { Amount = 1290m }));
         Assert.True(amount.Says("The notice states $1,290.00; the file supports $18,610.00"));
         Assert.True(amount.Says("The bond is for $15,000.00 in all"));
         Assert.False(Amount(Late().BondNoticeGiven("2025-11-03").BondPaper(p => p with { Amount = 18_610m })).Says("The notice states"));

@@ -6,28 +6,34 @@ using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 namespace Stringline.Law.Tests.PaymentBond;
 
 /// <summary>
-/// The days of the notice to surety and principal, and the amount that hangs on it (Civ. Code §§ 8612, 9560): 15 days after a notice of completion is recorded, else
+/// The days of the notice to surety and principal, and the amount that hangs on it (Civ. Code §§ 8612, 9560): 15 days after a notice of
+/// completion is recorded, else
 /// 75 after completion. Completed on 22 October 2025, day 75 is 5 January 2026.
 /// </summary>
 public sealed class BondNoticeDaysTests
 {
     private static JobBuilder OnPublic() => Public().Furnished("2025-08-05", 6430m).Accepted();
 
-    private static JobBuilder OnPrivate() => Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
+    private static JobBuilder OnPrivate() =>
+        Private().PaymentBond("2025-07-01").Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
 
     private static Finding Notice(JobBuilder job, string asOf = "2025-11-10") => job.On(asOf).Get("payment-bond.notice-last-day");
 
-    // On public work every recorded notice is planned on; only one of completion of the whole work, in form and within 15 days, takes the 75 days away.
+    // On public work every recorded notice is planned on; only one of completion of the whole work, in form and within 15 days, takes the
+    // 75 days away.
     [Theory]
     [InlineData(OwnerNotice.Completion, "2025-10-29", null, new[] { "2025-11-13" }, new[] { "2025-11-13" })]
-    [InlineData(OwnerNotice.Completion, "2025-10-29", "its verification", new[] { "2025-11-13", "2026-01-05" }, new[] { "2025-11-13", "2026-01-05" })]
+    [InlineData(OwnerNotice.Completion, "2025-10-29", "its verification", new[] { "2025-11-13", "2026-01-05" },
+        new[] { "2025-11-13", "2026-01-05" })]
     [InlineData(OwnerNotice.Completion, "2025-11-06", null, new[] { "2025-11-21" }, new[] { "2025-11-21" })]
-    [InlineData(OwnerNotice.Completion, "2025-11-05..2025-11-07", null, new[] { "2025-11-20", "2025-11-22", "2026-01-05" }, new[] { "2025-11-20", "2025-11-22", "2026-01-05" })]
+    [InlineData(OwnerNotice.Completion, "2025-11-05..2025-11-07", null, new[] { "2025-11-20", "2025-11-22", "2026-01-05" },
+        new[] { "2025-11-20", "2025-11-22", "2026-01-05" })]
     [InlineData(OwnerNotice.Acceptance, "2025-10-29", null, new[] { "2025-11-13", "2026-01-05" }, new[] { "2026-01-05" })]
     [InlineData(OwnerNotice.Cessation, "2025-10-29", null, new[] { "2025-11-13", "2026-01-05" }, new[] { "2026-01-05" })]
     [Proves("Civ. Code § 9560(b)")]
     [Proves("Civ. Code § 8612(b)")]
-    public void A_recorded_notice_leaves_fifteen_days_and_only_a_sure_one_takes_the_75_away(OwnerNotice kind, string recorded, string? lacks, string[] onPublic, string[] onPrivate)
+    public void A_recorded_notice_leaves_fifteen_days_and_only_a_sure_one_takes_the_75_away(OwnerNotice kind, string recorded,
+        string? lacks, string[] onPublic, string[] onPrivate)
     {
         var states = kind == OwnerNotice.Cessation ? null : "2025-10-22";
         Assert.Equal(onPublic, Notice(OnPublic().OwnerRecorded(recorded, kind, states, lacks: lacks)).DaysOf());
@@ -48,9 +54,11 @@ public sealed class BondNoticeDaysTests
         Assert.Equal([3], none.EntriesOf("It is settled that the notice of completion"));
         Assert.True(none.Says("no notice of completion that surely counts is recorded"));
         // One that was held to have no effect hides no other.
-        Assert.Equal(["2025-11-14"], Notice(OnPublic().OwnerRecorded("2025-10-29", states: "2025-10-22", heldIneffective: true).OwnerRecorded("2025-10-30", states: "2025-10-22")).DaysOf());
+        Assert.Equal(["2025-11-14"], Notice(OnPublic().OwnerRecorded("2025-10-29", states: "2025-10-22", heldIneffective: true)
+            .OwnerRecorded("2025-10-30", states: "2025-10-22")).DaysOf());
         Assert.NotNull(none.Band!.Latest);
-        Assert.Null(Notice(Public().Furnished("2025-08-05", 6430m).Completed("2025-10-22", CompletionTheory.Acceptance, contested: true)).Band!.Latest);
+        Assert.Null(Notice(Public().Furnished("2025-08-05", 6430m)
+            .Completed("2025-10-22", CompletionTheory.Acceptance, contested: true)).Band!.Latest);
     }
 
     // Nothing is known of completion, not even work of the claimant's: a recorded notice is planned on all the same.
@@ -67,13 +75,18 @@ public sealed class BondNoticeDaysTests
     [Proves("Civ. Code § 8612(b)")]
     public void On_a_private_work_that_waits_for_acceptance_only_a_notice_of_completion_is(OwnerNotice kind, string[] expected)
     {
-        var notice = Notice(Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m).OwnerRecorded("2025-10-29", kind));
+        var notice =
+            Notice(Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true })
+                .Furnished("2025-08-05", 6430m).OwnerRecorded("2025-10-29", kind));
         Assert.Equal(expected, notice.DaysOf());
-        Assert.Equal(expected, Notice(Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m).OwnerRecorded("2025-10-29", kind, contractOf: "direct")).DaysOf());
+        Assert.Equal(expected,
+            Notice(Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true })
+                .Furnished("2025-08-05", 6430m).OwnerRecorded("2025-10-29", kind, contractOf: "direct")).DaysOf());
         Assert.Equal(expected.Length == 0, notice.Says("The section sets an end and no beginning"));
     }
 
-    // Past day 75: what a late preliminary notice reaches is left, and what none reaches is lost; where the notice may not count it is in doubt.
+    // Past day 75: what a late preliminary notice reaches is left, and what none reaches is lost; where the notice may not count it is in
+    // doubt.
     [Theory]
     [InlineData("2025-10-10", "2025-09-25", Standing.Narrowed)] // reaches back to 20 September
     [InlineData("2025-10-20", "2025-09-25", Standing.Lost)] // to 30 September
@@ -95,7 +108,8 @@ public sealed class BondNoticeDaysTests
     [Proves("Civ. Code § 9560(a)")]
     public void A_preliminary_notice_that_may_not_count_is_made_good_by_it(string noticed, Standing after)
     {
-        JobBuilder Job() => Public().PartyWith("direct", p => p with { NaturalPerson = true }).Furnished("2025-08-05", 6430m).Furnished("2025-09-25", 1000m).Ended("2025-09-25").Accepted()
+        JobBuilder Job() => Public().PartyWith("direct", p => p with { NaturalPerson = true }).Furnished("2025-08-05", 6430m)
+            .Furnished("2025-09-25", 1000m).Ended("2025-09-25").Accepted()
             .Notice(noticed, Manner.CertifiedMail, "city").Notice(noticed, Manner.Substituted, "direct");
         Assert.True(Notice(Job()).Says("may not count toward everyone to whom it is due"));
         Assert.Equal(after, Notice(Job(), "2026-01-06").Standing);
@@ -112,20 +126,23 @@ public sealed class BondNoticeDaysTests
         Assert.Equal((Standing.Kept, 0, true), (notice.Standing, notice.Readings.Count, notice.Says(words)));
     }
 
-    // On private work no preliminary notice is due of one hired by the owner, and the section asks one or the other: in doubt once the 75 days are over.
+    // On private work no preliminary notice is due of one hired by the owner, and the section asks one or the other: in doubt once the 75
+    // days are over.
     [Theory]
     [InlineData("2026-01-05", Standing.Open)]
     [InlineData("2026-01-06", Standing.InDoubt)]
     [Proves("Civ. Code § 8612(a)")]
     public void One_hired_by_the_owner_gives_it_on_the_owners_bond(string asOf, Standing expected) =>
-        Assert.Equal(expected, Notice(Private(hiredBy: "owner").PaymentBond("2025-07-01", "owner").Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10"), asOf).Standing);
+        Assert.Equal(expected, Notice(Private(hiredBy: "owner").PaymentBond("2025-07-01", "owner").Furnished("2025-08-05", 6430m)
+            .Completed("2025-10-22").IndexSearched("2025-11-10"), asOf).Standing);
 
     // Before anything was furnished nothing is due; a paper given all the same is kept while no day ends its time.
     [Fact]
     [Proves("Civ. Code § 9560(b)")]
     public void Given_before_any_end_is_known_it_is_kept()
     {
-        JobBuilder Job() => Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m);
+        JobBuilder Job() => Private().PaymentBond("2025-07-01")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m);
         Assert.Equal(Standing.Open, Notice(Job()).Standing);
         Assert.Equal(Standing.Kept, Notice(Job().BondNoticeGiven("2025-09-01")).Standing);
         Assert.Equal(Standing.InDoubt, Notice(Job().BondNoticeGiven("?")).Standing);
@@ -133,8 +150,8 @@ public sealed class BondNoticeDaysTests
 
     private static Finding Amount(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("payment-bond.amount");
 
-    // The preliminary notice of 10 October reaches the 1,000.00 of 25 September and not the 6,430.00 of 5 August; the bond notice has no look-back
-    // (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193).
+    // The preliminary notice of 10 October reaches the 1,000.00 of 25 September and not the 6,430.00 of 5 August; the bond notice has no
+    // look-back (American Buildings v. Bay Commercial Construction (2002) 99 Cal.App.4th 1193).
     [Theory]
     [InlineData(true, "2025-12-01", Standing.Kept, 7430)]
     [InlineData(false, "2025-12-01", Standing.Open, 7430)]
@@ -143,7 +160,8 @@ public sealed class BondNoticeDaysTests
     [Proves("Civ. Code § 9560(b)")]
     public void The_amount_follows_the_road_that_is_left(bool given, string asOf, Standing expected, int amount)
     {
-        var job = Public().Furnished("2025-08-05", 6430m).Furnished("2025-09-25", 1000m).Ended("2025-09-25").NoticedPublic("2025-10-10").Accepted();
+        var job = Public().Furnished("2025-08-05", 6430m).Furnished("2025-09-25", 1000m).Ended("2025-09-25").NoticedPublic("2025-10-10")
+            .Accepted();
         var found = Amount(given ? job.BondNoticeGiven("2025-11-03").BondPaper(p => p with { Amount = 7430m }) : job, asOf);
         Assert.Equal((expected, amount), (found.Standing, found.Amount));
         Assert.Equal(expected == Standing.Kept, found.Says("which has no look-back"));
@@ -174,7 +192,8 @@ public sealed class BondNoticeDaysTests
     {
         var found = Amount(Public().Furnished("2025-08-05", 6430m).Furnished("2025-11-20", 1000m).Accepted());
         Assert.True(found.Says("$1,000.00 by preliminary notice given today; $7,430.00 if the notice is given"));
-        var open = Amount(Private().PaymentBond("2025-07-01").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m));
+        var open = Amount(Private().PaymentBond("2025-07-01")
+            .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2025-08-05", 6430m));
         Assert.True(open.Says("$6,430.00 if the notice is given to surety and principal: that notice has no look-back"));
     }
 }

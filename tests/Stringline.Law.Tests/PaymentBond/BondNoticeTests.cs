@@ -10,7 +10,8 @@ namespace Stringline.Law.Tests.PaymentBond;
 /// </summary>
 public sealed class BondNoticeTests
 {
-    private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Role(role, "sub").PaymentBond("2026-01-12")
+    private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier) =>
+        new JobBuilder().Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Role(role, "sub").PaymentBond("2026-01-12")
         .Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04").IndexSearched("2026-05-20");
 
     private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("payment-bond.notice-last-day");
@@ -23,7 +24,8 @@ public sealed class BondNoticeTests
     public void Without_a_recorded_notice_of_completion_it_is_due_within_75_days_after_completion(string asOf, Standing expected)
     {
         var notice = Notice(Job(), asOf);
-        Assert.Equal([new Reading($"75 days after actual completion", JobBuilder.Day("2026-07-18"), JobBuilder.Day("2026-07-20"))], notice.Readings);
+        Assert.Equal([new Reading($"75 days after actual completion", JobBuilder.Day("2026-07-18"), JobBuilder.Day("2026-07-20"))],
+            notice.Readings);
         Assert.Equal("2026-07-17", notice.Plan());
         Assert.Equal(expected, notice.Standing);
     }
@@ -36,8 +38,8 @@ public sealed class BondNoticeTests
     public void Given_on_the_last_day_it_is_in_time(string given, Standing expected) =>
         Assert.Equal(expected, Notice(Job().BondNoticeGiven(given), "2026-10-01").Standing);
 
-    // The fifteenth day after completion is 19 May; a notice recorded on the 20th has no effect for the lien. The section on the bond asks only
-    // that one be recorded.
+    // The fifteenth day after completion is 19 May; a notice recorded on the 20th has no effect for the lien. The section on the bond asks
+    // only that one be recorded.
     [Theory]
     [InlineData("2026-05-04", "2026-05-19")]
     [InlineData("2026-05-19", "2026-06-03")]
@@ -72,8 +74,8 @@ public sealed class BondNoticeTests
         Assert.Equal(expected == Standing.Kept, Notice(job).Readings.Count == 0);
     }
 
-    // "Within 15 days after recordation of a notice of completion", whoever saw it; "if no notice of completion has been recorded", 75 days: until the
-    // index was searched after the day by which one could be recorded, 19 May, the shorter is planned on.
+    // "Within 15 days after recordation of a notice of completion", whoever saw it; "if no notice of completion has been recorded", 75
+    // days: until the index was searched after the day by which one could be recorded, 19 May, the shorter is planned on.
     [Theory]
     [InlineData(null, "2026-05-19", Standing.Open, new[] { "2026-05-19", "2026-06-03", "2026-07-18" })]
     [InlineData("2026-05-19", "2026-05-19", Standing.Open, new[] { "2026-05-19", "2026-06-03", "2026-07-18" })]
@@ -82,16 +84,19 @@ public sealed class BondNoticeTests
     [InlineData(null, "2026-07-21", Standing.Lost, new[] { "2026-05-19", "2026-06-03", "2026-07-18" })]
     [Proves("Civ. Code § 8612(b)")]
     [Proves("Civ. Code § 8182(a)")]
-    public void An_unseen_notice_of_completion_starts_its_fifteen_days_all_the_same(string? searched, string asOf, Standing expected, string[] days)
+    public void An_unseen_notice_of_completion_starts_its_fifteen_days_all_the_same(string? searched, string asOf, Standing expected,
+        string[] days)
     {
-        var job = new JobBuilder().Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub").PaymentBond("2026-01-12").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
+        var job = new JobBuilder().Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub").PaymentBond("2026-01-12")
+            .Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
         var notice = Notice(searched is null ? job : job.IndexSearched(searched), asOf);
         Assert.Equal(days, notice.DaysOf());
         Assert.Equal((expected, days[0] == "2026-07-18" ? "2026-07-17" : days[0]), (notice.Standing, notice.Plan()));
         Assert.Equal(days.Length > 1, notice.Asks("(index-searched)"));
         Assert.Equal(days.Length > 1, notice.Says("whether or not a copy was sent"));
         // Given in between it is kept only once the index was searched.
-        Assert.Equal(searched == "2026-05-20" ? Standing.Kept : Standing.InDoubt, Notice(job.BondNoticeGiven("2026-06-10"), "2026-07-01").Standing);
+        Assert.Equal(searched == "2026-05-20"
+            ? Standing.Kept : Standing.InDoubt, Notice(job.BondNoticeGiven("2026-06-10"), "2026-07-01").Standing);
         Assert.Equal(Standing.Kept, Notice(job.IndexSearched("2026-05-20"), "2026-07-01").Standing);
     }
 
@@ -100,7 +105,8 @@ public sealed class BondNoticeTests
     [Proves("Civ. Code § 9560(b)")]
     public void On_public_work_an_unseen_notice_of_cessation_is_looked_for()
     {
-        JobBuilder Idle() => new JobBuilder().PublicWork().PaymentBond(null).Furnished("2026-02-02", 1000m).LaborCeased("2026-02-06", unfinished: true);
+        JobBuilder Idle() =>
+            new JobBuilder().PublicWork().PaymentBond(null).Furnished("2026-02-02", 1000m).LaborCeased("2026-02-06", unfinished: true);
         Assert.Equal("2026-03-23", Notice(Idle(), "2026-03-16").Plan()); // 15 days after Sunday 8 March
         Assert.True(Notice(Idle(), "2026-03-16").Asks("cessation recorded?"));
     }
@@ -140,7 +146,8 @@ public sealed class BondNoticeTests
     [Proves("Civ. Code § 8612(b)")]
     public void A_completion_in_doubt_is_planned_on_its_shortest_reading_and_lost_only_on_its_longest()
     {
-        var job = new JobBuilder().PaymentBond("2026-01-12").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-01..2026-05-20").IndexSearched("2026-06-05");
+        var job = new JobBuilder().PaymentBond("2026-01-12").Furnished("2026-03-02", 1000m).Ended("2026-04-06")
+            .Completed("2026-05-01..2026-05-20").IndexSearched("2026-06-05");
         Assert.Equal(["2026-07-15", "2026-08-03"], Notice(job, "2026-06-08").DaysOf());
         Assert.Equal(Standing.InDoubt, Notice(job, "2026-08-03").Standing);
         Assert.Equal(Standing.Lost, Notice(job, "2026-08-04").Standing);
@@ -161,8 +168,8 @@ public sealed class BondNoticeTests
         Assert.Equal(41_775m, BondClaim.Of(job.FactsOn("2026-05-10")).Demand);
     }
 
-    // Subdivision (d) speaks of "a subcontractor who has a direct contractual relationship with the general contractor to whom the claimant has
-    // provided materials or services": whom the owner or the contractor hired has provided to none.
+    // Subdivision (d) speaks of "a subcontractor who has a direct contractual relationship with the general contractor to whom the claimant
+    // has provided materials or services": whom the owner or the contractor hired has provided to none.
     [Theory]
     [InlineData("sub", true)]
     [InlineData(null, true)]
@@ -173,6 +180,7 @@ public sealed class BondNoticeTests
     {
         var notice = Notice(Job().Role(ClaimantRole.Supplier, hiredBy));
         Assert.Equal(asked, notice.Says("the late notice may be closed"));
-        Assert.Equal(asked, notice.Questions.Any(q => q.Text.Contains("was it paid its undisputed progress payments", StringComparison.Ordinal)));
+        Assert.Equal(asked,
+            notice.Questions.Any(q => q.Text.Contains("was it paid its undisputed progress payments", StringComparison.Ordinal)));
     }
 }

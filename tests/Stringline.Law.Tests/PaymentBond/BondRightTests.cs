@@ -35,7 +35,8 @@ public sealed class BondRightTests
     [Proves("Civ. Code § 8608(a)")]
     public void One_hired_by_the_owner_has_none_on_a_direct_contractors_bond(string? principal, Standing notice, Standing action)
     {
-        var assessment = Private(hiredBy: "owner").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10").On("2025-12-01");
+        var assessment = Private(hiredBy: "owner").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m)
+            .Completed("2025-10-22").IndexSearched("2025-11-10").On("2025-12-01");
         Assert.Equal(notice, assessment.Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(action, assessment.Get("payment-bond.action-last-day").Standing);
         Assert.Equal(principal is null, assessment.Get("payment-bond.notice-last-day").Asks("(paymentBond.principal)"));
@@ -51,7 +52,9 @@ public sealed class BondRightTests
     [Proves("Civ. Code § 8606")]
     public void A_direct_contractor_has_none_on_its_own_bond(string? principal, Standing expected)
     {
-        var assessment = DirectContractor().Party("second", PartyCapacity.DirectContractor).Party("sub", PartyCapacity.Subcontractor).PaymentBond("2025-07-01", principal).Price(6430m).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10").On("2025-12-01");
+        var assessment = DirectContractor().Party("second", PartyCapacity.DirectContractor).Party("sub", PartyCapacity.Subcontractor)
+            .PaymentBond("2025-07-01", principal).Price(6430m).Furnished("2025-08-05", 6430m).Completed("2025-10-22")
+            .IndexSearched("2025-11-10").On("2025-12-01");
         Assert.Equal(expected, assessment.Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(expected, assessment.Get("payment-bond.action-last-day").Standing);
         Assert.Equal(principal is null, assessment.Get("payment-bond.notice-last-day").Asks("(paymentBond.principal)"));
@@ -62,11 +65,14 @@ public sealed class BondRightTests
     [Proves("Civ. Code § 8608(a)")]
     public void Work_for_another_direct_contractor_has_no_claim_on_this_ones_bond()
     {
-        JobBuilder Job(string principal) => Private(hiredBy: "direct").Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
+        JobBuilder Job(string principal) => Private(hiredBy: "direct").Party("second", PartyCapacity.DirectContractor, "Second Prime Co.")
+            .PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
         Assert.Equal(Standing.Lost, Job("second").On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
         Assert.Equal(Standing.Open, Job("direct").On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
-        Assert.Equal(Standing.Lost, Job("second").Role(ClaimantRole.Supplier, "sub").PartyWith("sub", p => p with { WorksUnder = "direct" }).On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
-        Assert.Equal(Standing.Open, Job("second").Role(ClaimantRole.Supplier, "sub").On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
+        Assert.Equal(Standing.Lost, Job("second").Role(ClaimantRole.Supplier, "sub").PartyWith("sub", p => p with { WorksUnder = "direct" })
+            .On("2025-12-01").Get("payment-bond.notice-last-day").Standing);
+        Assert.Equal(Standing.Open, Job("second").Role(ClaimantRole.Supplier, "sub").On("2025-12-01")
+            .Get("payment-bond.notice-last-day").Standing);
     }
 
     [Theory]
@@ -77,7 +83,8 @@ public sealed class BondRightTests
     [Proves("Civ. Code § 9552")]
     public void A_bond_of_which_the_file_knows_nothing_is_asked_for_and_its_rows_are_in_doubt(int? price, string says)
     {
-        var job = new JobBuilder().PublicWork().IndexSearched("2025-11-10").Furnished("2025-08-05", 6430m).Accepted().Work(w => w with { DirectContract = new DirectContract { Price = price } });
+        var job = new JobBuilder().PublicWork().IndexSearched("2025-11-10").Furnished("2025-08-05", 6430m).Accepted()
+            .Work(w => w with { DirectContract = new DirectContract { Price = price } });
         var assessment = job.On("2025-12-01");
         foreach (var id in Rows)
             Assert.Equal(Standing.InDoubt, assessment.Get(id).Standing);
@@ -96,8 +103,10 @@ public sealed class BondRightTests
     [InlineData(ActionEnd.Dismissed, Standing.InDoubt)]
     [Proves("Civ. Code § 9558")]
     public void An_action_that_was_won_on_a_bond_that_the_file_does_not_name_is_done(ActionEnd how, Standing expected) =>
-        Assert.Equal(expected, new JobBuilder().PublicWork().IndexSearched("2025-11-10").Furnished("2025-08-05", 6430m).Ended("2025-08-05").NoticedPublic().Accepted()
-            .ActionOn("2025-12-01", ActionOn.PaymentBond).ActionEnded("2026-03-02", how).On("2026-04-01").Get("payment-bond.action-last-day").Standing);
+        Assert.Equal(expected, new JobBuilder().PublicWork().IndexSearched("2025-11-10").Furnished("2025-08-05", 6430m).Ended("2025-08-05")
+            .NoticedPublic().Accepted()
+            .ActionOn("2025-12-01", ActionOn.PaymentBond).ActionEnded("2026-03-02", how).On("2026-04-01")
+            .Get("payment-bond.action-last-day").Standing);
 
     [Theory]
     [InlineData(null, true, Standing.InDoubt)]
@@ -112,8 +121,10 @@ public sealed class BondRightTests
     [Proves("Pub. Contract Code § 7103")]
     public void On_a_State_entitys_bond_no_day_takes_anything_for_sure(PublicBody? body, bool? stateContractAct, Standing expected)
     {
-        var job = Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted().Work(w => w with { Body = body, StateContractAct = stateContractAct });
-        Assert.Equal((Standing.Open, "2026-01-05"), (job.On("2025-12-01").Get("payment-bond.notice-last-day").Standing, job.On("2025-12-01").Get("payment-bond.notice-last-day").Plan()));
+        var job = Public().Furnished("2025-08-05", 6430m).Ended("2025-08-05").Accepted()
+            .Work(w => w with { Body = body, StateContractAct = stateContractAct });
+        Assert.Equal((Standing.Open, "2026-01-05"), (job.On("2025-12-01").Get("payment-bond.notice-last-day").Standing, job.On("2025-12-01")
+            .Get("payment-bond.notice-last-day").Plan()));
         var notice = job.On("2026-02-01").Get("payment-bond.notice-last-day");
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(expected == Standing.InDoubt, notice.Sections.Contains("Civ. Code § 9550(e)"));

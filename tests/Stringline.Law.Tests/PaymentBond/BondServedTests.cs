@@ -10,7 +10,8 @@ public sealed class BondServedTests
 {
     private static JobBuilder OnPublic() => Public().Furnished("2025-08-05", 6430m).Accepted();
 
-    private static JobBuilder OnPrivate(string? principal = null) => Private().PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
+    private static JobBuilder OnPrivate(string? principal = null) =>
+        Private().PaymentBond("2025-07-01", principal).Furnished("2025-08-05", 6430m).Completed("2025-10-22").IndexSearched("2025-11-10");
 
     private static Finding Notice(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("payment-bond.notice-last-day");
 
@@ -64,7 +65,8 @@ public sealed class BondServedTests
     [Proves("Civ. Code § 9560(b)")]
     public void Another_surety_of_the_file_is_not_the_surety_of_the_bond()
     {
-        JobBuilder Job(string to) => OnPublic().Party("other", PartyCapacity.Surety, "Fender Surety").Work(w => w with { PaymentBond = w.PaymentBond! with { Surety = "surety" } }).BondNoticeGiven("2025-11-03", to, "direct");
+        JobBuilder Job(string to) => OnPublic().Party("other", PartyCapacity.Surety, "Fender Surety")
+            .Work(w => w with { PaymentBond = w.PaymentBond! with { Surety = "surety" } }).BondNoticeGiven("2025-11-03", to, "direct");
         Assert.Equal(Standing.Open, Notice(Job("other")).Standing);
         Assert.Equal(Standing.Kept, Notice(Job("surety")).Standing);
     }
@@ -73,7 +75,8 @@ public sealed class BondServedTests
     [Proves("Civ. Code § 9560(b)")]
     public void Of_two_direct_contractors_the_one_above_the_claimant_is_the_principal()
     {
-        JobBuilder Job(string? under, params string[] to) => OnPublic().Party("second", PartyCapacity.DirectContractor, "Second Prime Co.").PartyWith("sub", p => p with { WorksUnder = under }).BondNoticeGiven("2025-11-03", to);
+        JobBuilder Job(string? under, params string[] to) => OnPublic().Party("second", PartyCapacity.DirectContractor, "Second Prime Co.")
+            .PartyWith("sub", p => p with { WorksUnder = under }).BondNoticeGiven("2025-11-03", to);
         Assert.Equal(Standing.InDoubt, Notice(Job(null, "surety", "second")).Standing);
         Assert.Equal(Standing.Kept, Notice(Job(null, "surety", "second", "direct")).Standing);
         Assert.Equal(Standing.Open, Notice(Job("direct", "surety", "second")).Standing);
@@ -89,7 +92,8 @@ public sealed class BondServedTests
     [Proves("Civ. Code § 9562")]
     public void Only_a_manner_of_giving_notice_counts(Manner? manner, Standing expected)
     {
-        foreach (var (job, section) in ((JobBuilder, string)[])[(OnPublic(), "Civ. Code § 9562"), (OnPrivate("direct"), "Civ. Code § 8614")])
+        foreach (var (job, section) in ((JobBuilder, string)[])[(OnPublic(), "Civ. Code § 9562"),
+            (OnPrivate("direct"), "Civ. Code § 8614")])
         {
             var notice = Notice(job.BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = manner }));
             Assert.Equal(expected, notice.Standing);
@@ -107,7 +111,8 @@ public sealed class BondServedTests
     [Proves("Civ. Code § 8116")]
     public void Left_and_mailed_it_is_complete_five_days_after_the_mailing(string on, string? mailed, Standing expected)
     {
-        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = false }).BondNoticeGiven(on).BondPaper(p => p with { Manner = Manner.Substituted, Mailed = mailed is null ? null : JobBuilder.Day(mailed) }), "2026-02-02");
+        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = false }).BondNoticeGiven(on)
+            .BondPaper(p => p with { Manner = Manner.Substituted, Mailed = mailed is null ? null : JobBuilder.Day(mailed) }), "2026-02-02");
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(mailed is null, notice.Asks("(bond-notice-given.mailed)"));
     }
@@ -119,7 +124,8 @@ public sealed class BondServedTests
     [Proves("Civ. Code § 9562")]
     public void Left_and_mailed_to_a_principal_that_may_be_a_natural_person_it_is_in_doubt(bool? natural, Standing expected)
     {
-        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = natural }).BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Substituted }));
+        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = natural }).BondNoticeGiven("2025-11-03")
+            .BondPaper(p => p with { Manner = Manner.Substituted }));
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(expected == Standing.InDoubt, notice.Asks("(bond-notice-given.tries)"));
         Assert.Equal(natural is null, notice.Asks("(parties.naturalPerson)"));
@@ -136,7 +142,8 @@ public sealed class BondServedTests
     [Proves("Code Civ. Proc. § 415.20(b)")]
     public void Left_and_mailed_to_a_principal_it_counts_by_the_tries_to_hand_it_over(bool? natural, int tries, Standing expected)
     {
-        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = natural }).BondNoticeGiven("2025-11-03").BondPaper(p => p with { Manner = Manner.Substituted, Tries = tries }), "2026-02-02");
+        var notice = Notice(OnPublic().PartyWith("direct", p => p with { NaturalPerson = natural }).BondNoticeGiven("2025-11-03")
+            .BondPaper(p => p with { Manner = Manner.Substituted, Tries = tries }), "2026-02-02");
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(expected == Standing.InDoubt, notice.Asks("(bond-notice-given.tries)"));
         Assert.Equal(expected == Standing.Lost, notice.RuledOut("Code Civ. Proc. § 415.20(b)"));
@@ -164,7 +171,8 @@ public sealed class BondServedTests
         Assert.Equal(Standing.NotYet, Notice(new JobBuilder().PublicWork().PaymentBond(null), "2025-08-20").Standing);
     }
 
-    // Completed 22 October. (a) recorded early, the 20th: 15 days end on 4 November; (b) on the sixteenth day, 7 November: on Saturday the 22nd.
+    // Completed 22 October. (a) recorded early, the 20th: 15 days end on 4 November; (b) on the sixteenth day, 7 November: on Saturday the
+    // 22nd.
     [Theory]
     [InlineData("2025-10-20", "2025-11-04", Standing.InDoubt)]
     [InlineData("2025-11-07", "2025-11-21", Standing.Open)]

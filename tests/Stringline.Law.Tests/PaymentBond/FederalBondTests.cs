@@ -9,7 +9,8 @@ namespace Stringline.Law.Tests.PaymentBond;
 /// </summary>
 public sealed class FederalBondTests
 {
-    private static JobBuilder Job(string hiredBy = "sub", string last = "2026-04-15") => new JobBuilder().Work(w => w with { Kind = WorkKind.Federal })
+    private static JobBuilder Job(string hiredBy = "sub", string last = "2026-04-15") =>
+        new JobBuilder().Work(w => w with { Kind = WorkKind.Federal })
         .Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, hiredBy).Furnished("2026-03-02", 1m).Furnished(last, 1m);
 
     [Theory]
@@ -21,7 +22,8 @@ public sealed class FederalBondTests
         var notice = Job().On(asOf).Get("federal-bond.notice-last-day");
         Assert.Equal(["2026-07-14"], notice.DaysOf());
         Assert.Equal(expected, notice.Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, Job().BondNoticeGiven(asOf).On("2026-08-03").Get("federal-bond.notice-last-day").Standing);
+        Assert.Equal(expected == Standing.Open
+            ? Standing.Kept : Standing.Lost, Job().BondNoticeGiven(asOf).On("2026-08-03").Get("federal-bond.notice-last-day").Standing);
     }
 
     [Fact]
@@ -53,7 +55,8 @@ public sealed class FederalBondTests
         var last = Job("direct").On(asOf).Get("federal-bond.action-last-day");
         Assert.Equal(["2027-04-15"], last.DaysOf());
         Assert.Equal(expected, last.Standing);
-        Assert.Equal(expected == Standing.Open ? Standing.Kept : Standing.Lost, Job("direct").ActionFiled(asOf).On("2027-06-01").Get("federal-bond.action-last-day").Standing);
+        Assert.Equal(expected == Standing.Open
+            ? Standing.Kept : Standing.Lost, Job("direct").ActionFiled(asOf).On("2027-06-01").Get("federal-bond.action-last-day").Standing);
     }
 
     [Fact]
@@ -67,12 +70,14 @@ public sealed class FederalBondTests
         Assert.Equal(Standing.InDoubt, job.On("2026-07-14").Get("federal-bond.notice-last-day").Standing);
         Assert.Equal(Standing.Lost, job.On("2026-07-15").Get("federal-bond.notice-last-day").Standing);
         Assert.Equal(["2027-04-10", "2027-04-15"], job.On("2026-06-01").Get("federal-bond.action-last-day").DaysOf());
-        Assert.Equal(Standing.InDoubt, Job("direct", "2026-04-10..2026-04-15").On("2027-04-15").Get("federal-bond.action-last-day").Standing);
+        Assert.Equal(Standing.InDoubt, Job("direct", "2026-04-10..2026-04-15").On("2027-04-15")
+            .Get("federal-bond.action-last-day").Standing);
         // Without the notice there is no action (40 U.S.C. § 3133(b)(2)).
         Assert.Equal(Standing.Lost, job.On("2027-04-01").Get("federal-bond.action-last-day").Standing);
     }
 
-    private static JobBuilder Two() => new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Party("surety", PartyCapacity.Surety)
+    private static JobBuilder Two() => new JobBuilder().Work(w => w with { Kind = WorkKind.Federal })
+        .Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.").Party("surety", PartyCapacity.Surety)
         .Role(ClaimantRole.Supplier, "sub").Furnished("2025-08-05", 6430m).Furnished("2025-09-30", 2150m);
 
     private static Finding Notice(JobBuilder job, string asOf) => job.On(asOf).Get("federal-bond.notice-last-day");
@@ -89,7 +94,8 @@ public sealed class FederalBondTests
         var notice = Notice(Two().BondNoticeGiven("2025-11-03", to), "2025-12-01");
         Assert.Equal((expected, "2025-12-29"), (notice.Standing, notice.Plan()));
         Assert.Equal(expected == Standing.Open, notice.RuledOut("40 U.S.C. § 3133(b)(2)"));
-        Assert.Equal(expected == Standing.Open ? Standing.Lost : Standing.Kept, Notice(Two().BondNoticeGiven("2025-11-03", to), "2025-12-30").Standing);
+        Assert.Equal(expected == Standing.Open
+            ? Standing.Lost : Standing.Kept, Notice(Two().BondNoticeGiven("2025-11-03", to), "2025-12-30").Standing);
     }
 
     [Theory]
@@ -100,13 +106,16 @@ public sealed class FederalBondTests
     [InlineData("2025-08-04", "2025-11-03", Standing.InDoubt, 0)]
     [Proves("40 U.S.C. § 3133(b)(2)")]
     [Proves("40 U.S.C. § 3133(b)(1)")]
-    public void A_notice_before_the_last_delivery_may_hold_for_what_had_been_furnished_by_then(string given, string asOf, Standing expected, int amount)
+    public void A_notice_before_the_last_delivery_may_hold_for_what_had_been_furnished_by_then(string given, string asOf, Standing expected,
+        int amount)
     {
         var answer = Two().BondNoticeGiven(given, "direct").On(asOf);
         Assert.Equal(expected, answer.Get("federal-bond.notice-last-day").Standing);
         Assert.Equal(expected == Standing.InDoubt, answer.Get("federal-bond.notice-last-day").Says("921 F.2d 911"));
-        Assert.Equal(((decimal?)amount, expected == Standing.Kept ? Standing.Open : Standing.InDoubt), (answer.Get("federal-bond.amount").Amount, answer.Get("federal-bond.amount").Standing));
-        Assert.Equal((Standing.Kept, (decimal?)8580m), (Notice(Two().BondNoticeGiven(given, "direct").BondNoticeGiven("2025-10-15", "direct"), asOf).Standing,
+        Assert.Equal(((decimal?)amount, expected == Standing.Kept ? Standing.Open : Standing.InDoubt),
+            (answer.Get("federal-bond.amount").Amount, answer.Get("federal-bond.amount").Standing));
+        Assert.Equal((Standing.Kept, (decimal?)8580m),
+            (Notice(Two().BondNoticeGiven(given, "direct").BondNoticeGiven("2025-10-15", "direct"), asOf).Standing,
             Two().BondNoticeGiven(given, "direct").BondNoticeGiven("2025-10-15", "direct").On(asOf).Get("federal-bond.amount").Amount));
     }
 
@@ -120,7 +129,9 @@ public sealed class FederalBondTests
     [Proves("40 U.S.C. § 3133(b)(2)")]
     public void A_manner_without_a_third_partys_proof_of_delivery_leaves_it_in_doubt(Manner manner, Standing expected)
     {
-        var notice = Notice(Two().Add(i => new BondNoticeGiven { Index = i, On = JobBuilder.When("2025-11-03"), To = ["direct"], Manner = manner }), "2026-01-05");
+        var notice =
+            Notice(Two().Add(i => new BondNoticeGiven { Index = i, On = JobBuilder.When("2025-11-03"), To = ["direct"], Manner = manner }),
+                "2026-01-05");
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(expected == Standing.InDoubt, notice.Asks("(bond-notice-given.manner)"));
     }
@@ -130,7 +141,8 @@ public sealed class FederalBondTests
     public void A_notice_given_too_late_is_lost_unless_another_may_hold()
     {
         Assert.Equal(Standing.Lost, Notice(Two().BondNoticeGiven("2025-12-30", "direct"), "2026-01-05").Standing);
-        Assert.Equal(Standing.InDoubt, Notice(Two().BondNoticeGiven("2025-08-20", "direct").BondNoticeGiven("2025-12-30", "direct"), "2026-01-05").Standing);
+        Assert.Equal(Standing.InDoubt,
+            Notice(Two().BondNoticeGiven("2025-08-20", "direct").BondNoticeGiven("2025-12-30", "direct"), "2026-01-05").Standing);
     }
 
     [Fact]
@@ -151,7 +163,8 @@ public sealed class FederalBondTests
     [Proves("40 U.S.C. § 3133(b)(4)")]
     public void An_action_counts_from_the_day_on_which_it_may_be_brought(string filed, ActionOn? on, Standing expected)
     {
-        var job = Two().BondNoticeGiven("2025-11-03", "direct").Add(i => new ActionFiled { Index = i, On = JobBuilder.When(filed), Enforces = on is { } enforced ? [enforced] : [] });
+        var job = Two().BondNoticeGiven("2025-11-03", "direct")
+            .Add(i => new ActionFiled { Index = i, On = JobBuilder.When(filed), Enforces = on is { } enforced ? [enforced] : [] });
         Assert.Equal(expected, job.On("2026-02-02").Get("federal-bond.action-last-day").Standing);
     }
 
@@ -164,9 +177,11 @@ public sealed class FederalBondTests
     [InlineData(true, "sub", Standing.InDoubt, "(parties.worksUnder)")]
     [InlineData(true, "direct", Standing.Kept, null)]
     [Proves("40 U.S.C. § 3133(b)(2)")]
-    public void Who_sells_to_a_supplier_is_within_the_bond_only_if_that_one_took_a_part_of_the_work_from_the_prime(bool? madeToPlans, string? worksUnder, Standing expected, string? asks)
+    public void Who_sells_to_a_supplier_is_within_the_bond_only_if_that_one_took_a_part_of_the_work_from_the_prime(bool? madeToPlans,
+        string? worksUnder, Standing expected, string? asks)
     {
-        var job = Two().Party("yard", PartyCapacity.Supplier, "Teasel Lumber Yard", madeToPlans: madeToPlans).PartyWith("yard", p => p with { WorksUnder = worksUnder }).Role(ClaimantRole.Supplier, "yard");
+        var job = Two().Party("yard", PartyCapacity.Supplier, "Teasel Lumber Yard", madeToPlans: madeToPlans)
+            .PartyWith("yard", p => p with { WorksUnder = worksUnder }).Role(ClaimantRole.Supplier, "yard");
         var authorized = job.On("2025-11-03").Get("authorized-work");
         Assert.Equal(expected, authorized.Standing);
         Assert.Equal(["40 U.S.C. § 3133(b)(2)"], authorized.Sections);
@@ -183,7 +198,8 @@ public sealed class FederalBondTests
     {
         Assert.Equal((Standing.Open, (decimal?)8430m), Told(Two().Paid("2025-10-06", 150m)));
         Assert.Equal((Standing.NotYet, (decimal?)0m), Told(Two().Paid("2025-10-06", 8580m)));
-        static (Standing, decimal?) Told(JobBuilder job) => job.On("2025-11-03").Get("federal-bond.amount") is var f ? (f.Standing, f.Amount) : default;
+        static (Standing, decimal?) Told(JobBuilder job) =>
+            job.On("2025-11-03").Get("federal-bond.amount") is var f ? (f.Standing, f.Amount) : default;
     }
 
     [Fact]
@@ -194,7 +210,8 @@ public sealed class FederalBondTests
     [Proves("40 U.S.C. § 3133(b)(1)")]
     public void The_prime_contractor_has_no_claim_on_its_own_bond()
     {
-        var answer = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Role(ClaimantRole.DirectContractor, "owner").Furnished("2026-03-02", 1m).On("2026-06-01");
+        var answer = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Role(ClaimantRole.DirectContractor, "owner")
+            .Furnished("2026-03-02", 1m).On("2026-06-01");
         Assert.Equal(Standing.Lost, answer.Get("federal-bond.action-last-day").Standing);
         Assert.Null(answer.Find("federal-bond.notice-last-day"));
     }

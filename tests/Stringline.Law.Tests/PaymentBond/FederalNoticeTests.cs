@@ -11,8 +11,10 @@ namespace Stringline.Law.Tests.PaymentBond;
 /// </summary>
 public sealed class FederalNoticeTests
 {
-    private static JobBuilder Job(string last = "2025-09-30") => new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.")
-        .PartyWith("sub", p => p with { WorksUnder = "direct" }).Role(ClaimantRole.Supplier, "sub").Furnished("2025-08-05", 6430m).Furnished(last, 2150m);
+    private static JobBuilder Job(string last = "2025-09-30") =>
+        new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Party("sub", PartyCapacity.Subcontractor, "Tamper & Screed Co.")
+        .PartyWith("sub", p => p with { WorksUnder = "direct" }).Role(ClaimantRole.Supplier, "sub").Furnished("2025-08-05", 6430m)
+        .Furnished(last, 2150m);
 
     private static JobBuilder Noticed(JobBuilder job, params string[] days)
     {
@@ -23,7 +25,8 @@ public sealed class FederalNoticeTests
 
     private static Finding Notice(JobBuilder job, string asOf = "2026-01-05") => job.On(asOf).Get("federal-bond.notice-last-day");
 
-    private static (Standing, decimal?) Amount(JobBuilder job, string asOf = "2026-01-05") => job.On(asOf).Get("federal-bond.amount") is var found ? (found.Standing, found.Amount) : default;
+    private static (Standing, decimal?) Amount(JobBuilder job, string asOf = "2026-01-05") =>
+        job.On(asOf).Get("federal-bond.amount") is var found ? (found.Standing, found.Amount) : default;
 
     // § 3133(b)(2): by a means that provides written, third-party verification of delivery, or as process is served.
     [Theory]
@@ -60,15 +63,21 @@ public sealed class FederalNoticeTests
     [Proves("40 U.S.C. § 3133(b)(2)")]
     public void What_may_count_may_come_on_the_roll(string given, Standing expected)
     {
-        Assert.Equal(expected, Notice(Job("2025-09-28").Add(i => new BondNoticeGiven { Index = i, On = When(given), To = ["direct"], Manner = Manner.Email })).Standing);
-        Assert.Equal(expected, Notice(Job("2025-09-28").Party("second", PartyCapacity.DirectContractor).PartyWith("sub", p => p with { WorksUnder = null }).BondNoticeGiven(given, "direct")).Standing);
+        Assert.Equal(expected,
+            Notice(Job("2025-09-28")
+                .Add(i => new BondNoticeGiven { Index = i, On = When(given), To = ["direct"], Manner = Manner.Email })).Standing);
+        Assert.Equal(expected,
+            Notice(Job("2025-09-28").Party("second", PartyCapacity.DirectContractor).PartyWith("sub", p => p with { WorksUnder = null })
+                .BondNoticeGiven(given, "direct")).Standing);
     }
 
     [Fact]
     [Proves("40 U.S.C. § 3133(b)(2)")]
     public void Of_two_notices_without_proof_the_first_is_asked_about() =>
-        Assert.Equal([2], Notice(Job().Add(i => new BondNoticeGiven { Index = i, On = When("2025-11-03"), To = ["direct"], Manner = Manner.Email })
-            .Add(i => new BondNoticeGiven { Index = i, On = When("2025-11-10"), To = ["direct"], Manner = Manner.Fax })).Questions.Select(q => q.Corrects!.Index));
+        Assert.Equal([2],
+            Notice(Job().Add(i => new BondNoticeGiven { Index = i, On = When("2025-11-03"), To = ["direct"], Manner = Manner.Email })
+            .Add(i => new BondNoticeGiven { Index = i, On = When("2025-11-10"), To = ["direct"], Manner = Manner.Fax })).Questions.Select(
+            q => q.Corrects!.Index));
 
     // Within 90 days after the last furnishing; the first that came after it counts. One before it may hold for what had been furnished by
     // then (U.S. ex rel. Blue Circle West v. Tucson Mechanical Contracting (9th Cir. 1990) 921 F.2d 911), the last of these for the most.
@@ -107,7 +116,8 @@ public sealed class FederalNoticeTests
     {
         var job = Noticed(Job().Paid("2025-10-06", decimal.Parse(paid, CultureInfo.InvariantCulture)), noticed);
         Assert.Equal((expected, (decimal?)decimal.Parse(sum, CultureInfo.InvariantCulture)), Amount(job));
-        Assert.Equal(expected == Standing.InDoubt, job.On("2026-01-05").Get("federal-bond.amount").Sections.Contains("40 U.S.C. § 3133(b)(2)"));
+        Assert.Equal(expected == Standing.InDoubt, job.On("2026-01-05")
+            .Get("federal-bond.amount").Sections.Contains("40 U.S.C. § 3133(b)(2)"));
     }
 
     // A last day between 20 and 30 September: § 3133(b)(1), the 90 days have surely passed only from its latest day.
@@ -120,7 +130,8 @@ public sealed class FederalNoticeTests
         Assert.Equal(Standing.InDoubt, Notice(Noticed(Job("2025-09-20..2025-09-30"), "2025-09-29")).Standing);
         Assert.Equal(Standing.Kept, Notice(Noticed(Job("2025-09-20..2025-09-30"), "2025-09-30")).Standing);
         Assert.Equal(["2025-12-29 90 days after last furnishing"], Notice(Job()).Lines());
-        Assert.Equal(["2025-12-19 90 days after last furnishing on its earliest day", "2025-12-29 90 days after last furnishing on its latest day"], Notice(Job("2025-09-20..2025-09-30")).Lines());
+        Assert.Equal(["2025-12-19 90 days after last furnishing on its earliest day",
+            "2025-12-29 90 days after last furnishing on its latest day"], Notice(Job("2025-09-20..2025-09-30")).Lines());
     }
 
     // § 3133(b)(1) and (4): from 30 December 2025 to 30 September 2026. One brought before may be thrown out; a later one heals it.
@@ -154,25 +165,29 @@ public sealed class FederalNoticeTests
     public void No_notice_limits_one_hired_by_the_prime()
     {
         var answer = Noticed(Job().Role(ClaimantRole.Subcontractor, "direct").Licensed("2012-06-01.."), "2025-08-20").On("2026-01-05");
-        Assert.Equal((Standing.Open, (decimal?)8580m), (answer.Get("federal-bond.amount").Standing, answer.Get("federal-bond.amount").Amount));
+        Assert.Equal((Standing.Open, (decimal?)8580m),
+            (answer.Get("federal-bond.amount").Standing, answer.Get("federal-bond.amount").Amount));
         Assert.Equal(["40 U.S.C. § 3133(b)(2)"], answer.Get("federal-bond.notice-last-day").Sections);
         Assert.Null(answer.Get("federal-bond.notice-last-day").Plan());
     }
 
-    // Whether a subcontractor is the prime's own is asked; of a supplier it is asked with its tier (Clifford F. MacEvoy Co. v. United States).
+    // Whether a subcontractor is the prime's own is asked; of a supplier it is asked with its tier (Clifford F. MacEvoy Co. v. United
+    // States).
     [Fact]
     [Proves("40 U.S.C. § 3133(b)(2)")]
     public void Only_a_subcontractor_is_asked_about_beside_the_notice()
     {
         var job = Job().Party("yard", PartyCapacity.Supplier, "Teasel Lumber Yard");
         Assert.False(Notice(job.Role(ClaimantRole.Supplier, "yard")).Asks("(parties.worksUnder)"));
-        Assert.True(Notice(job.PartyWith("sub", p => p with { WorksUnder = null }).Role(ClaimantRole.Supplier, "sub")).Asks("(parties.worksUnder)"));
+        Assert.True(Notice(job.PartyWith("sub", p => p with { WorksUnder = null }).Role(ClaimantRole.Supplier, "sub"))
+            .Asks("(parties.worksUnder)"));
     }
 
     [Fact]
     [Proves("40 U.S.C. § 3133(b)(1)")]
     public void The_prime_contractor_is_told_where_its_claim_lies() =>
-        Assert.True(Job().Role(ClaimantRole.DirectContractor, "owner").On("2026-01-05").Get("federal-bond.action-last-day").Says("against the United States under the contract"));
+        Assert.True(Job().Role(ClaimantRole.DirectContractor, "owner").On("2026-01-05").Get("federal-bond.action-last-day")
+            .Says("against the United States under the contract"));
 
     // On a day that nobody knows, a notice by e-mail may have been received in time as one by mail may.
     [Theory]

@@ -8,7 +8,8 @@ namespace Stringline.Law.Tests.PaymentBond;
 /// </summary>
 public sealed class PrivatePaymentBondTests
 {
-    private static JobBuilder Job(string? recorded = "2026-05-03", string completed = "2026-05-04") => new JobBuilder().PaymentBond(recorded)
+    private static JobBuilder Job(string? recorded = "2026-05-03", string completed = "2026-05-04") =>
+        new JobBuilder().PaymentBond(recorded)
         .Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-04-06", 600m).Ended("2026-04-06").Completed(completed);
 
     private static Finding Action(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("payment-bond.action-last-day");
@@ -35,8 +36,8 @@ public sealed class PrivatePaymentBondTests
     public void An_action_on_the_182nd_day_is_in_time_on_every_reading(string filed, Standing expected) =>
         Assert.Equal(expected, Action(Job().ActionFiled(filed), "2027-01-04").Standing);
 
-    // The four years of Code Civ. Proc. § 337 for a bond recorded on or after completion. They begin as each sum falls due: nothing can have
-    // fallen due before the first work of 2 March, and the last is of 6 April.
+    // The four years of Code Civ. Proc. § 337 for a bond recorded on or after completion. They begin as each sum falls due: nothing can
+    // have fallen due before the first work of 2 March, and the last is of 6 April.
     [Fact]
     [Proves("Code Civ. Proc. § 337(a)")]
     [Proves("Civ. Code § 8609")]
@@ -64,7 +65,9 @@ public sealed class PrivatePaymentBondTests
     [Proves("Civ. Code § 8610")]
     public void Before_any_completion_the_time_does_not_run()
     {
-        var action = Action(new JobBuilder().PaymentBond("2026-01-12").Notice("2026-03-02").Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2026-03-02", 1m));
+        var action =
+            Action(new JobBuilder().PaymentBond("2026-01-12").Notice("2026-03-02")
+                .Work(w => w with { SubjectToAcceptanceBy = "City of Davis", PublicTakesOver = true }).Furnished("2026-03-02", 1m));
         Assert.Equal(Standing.NotYet, action.Standing);
         Assert.Null(action.ActBy);
     }
@@ -75,12 +78,13 @@ public sealed class PrivatePaymentBondTests
     [Proves("Civ. Code § 8610")]
     public void While_completion_is_unknown_the_six_months_are_planned_on_even_if_the_bond_came_after_our_own_work()
     {
-        var job = new JobBuilder().PaymentBond("2026-05-04").Notice("2026-03-02").Furnished("2026-03-02", 400m).Furnished("2026-04-06", 600m).Ended("2026-04-06");
+        var job = new JobBuilder().PaymentBond("2026-05-04").Notice("2026-03-02").Furnished("2026-03-02", 400m)
+            .Furnished("2026-04-06", 600m).Ended("2026-04-06");
         Assert.Equal(["2026-11-02", "2026-11-04", "2030-03-02", "2030-04-06"], Action(job).DaysOf());
     }
 
-    // Completed between 1 and 20 May, bond recorded on the 10th. By the 9th: recorded after completion, four years. On the 10th it may have been
-    // recorded before: six months, at the earliest from the 10th: 10 November, or 182 days, Sunday 8 November.
+    // Completed between 1 and 20 May, bond recorded on the 10th. By the 9th: recorded after completion, four years. On the 10th it may have
+    // been recorded before: six months, at the earliest from the 10th: 10 November, or 182 days, Sunday 8 November.
     [Fact]
     [Proves("Civ. Code § 8610")]
     public void A_bond_recorded_while_completion_is_in_doubt_is_planned_on_the_six_months()

@@ -9,7 +9,8 @@ namespace Stringline.Law.Tests.Plan;
 /// <summary>How often the county index is searched.</summary>
 public sealed class IndexWatchTests
 {
-    private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct")
+    private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier) =>
+        new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct")
         .Notice("2026-01-05").Furnished("2026-01-05", 1m);
 
     /// <summary>
@@ -20,7 +21,8 @@ public sealed class IndexWatchTests
     [InlineData(ClaimantRole.Supplier, 30)]
     [InlineData(ClaimantRole.DirectContractor, 60)]
     [Proves("Civ. Code § 8414(b)(2)")]
-    public void A_notice_of_completion_that_a_search_could_not_see_leaves_time_to_record_when_the_next_one_finds_it(ClaimantRole role, int window)
+    public void A_notice_of_completion_that_a_search_could_not_see_leaves_time_to_record_when_the_next_one_finds_it(ClaimantRole role,
+        int window)
     {
         var calendar = OpenDays.Statutory;
         var settings = PlanSettings.Default;
@@ -33,7 +35,8 @@ public sealed class IndexWatchTests
             while (Shown(unseen.PlusDays(-1)) > searched)
                 unseen = unseen.PlusDays(-1);
             var actBy = calendar.LastOpenDayOnOrBefore(unseen.PlusDays(window));
-            Assert.True(next <= BackPlan.OpenDaysBefore(actBy, settings.ReserveDays + 4, calendar), $"searched {day}, next {next}, recorded {unseen}, act by {actBy}");
+            Assert.True(next <= BackPlan.OpenDaysBefore(actBy, settings.ReserveDays + 4, calendar),
+                $"searched {day}, next {next}, recorded {unseen}, act by {actBy}");
             Assert.True(next >= Shown(unseen), $"searched {day}: the search of {next} does not show what was recorded on {unseen}");
             shortest = Math.Min(shortest, NodaTime.Period.DaysBetween(searched, next));
         }
@@ -75,7 +78,9 @@ public sealed class IndexWatchTests
     [InlineData(29, false)]
     [InlineData(30, true)]
     public void A_mail_backlog_as_long_as_the_window_is_an_alarm(int backlog, bool alarm) =>
-        Assert.Equal(alarm, Assessment.Of(Job().Build(), Day("2026-06-01"), OpenDays.Statutory, new PlanSettings { MailBacklogDays = backlog }).Get("index-watch.next-day").Says("cannot be answered at all"));
+        Assert.Equal(alarm,
+            Assessment.Of(Job().Build(), Day("2026-06-01"), OpenDays.Statutory, new PlanSettings { MailBacklogDays = backlog })
+                .Get("index-watch.next-day").Says("cannot be answered at all"));
 
     private static JobBuilder InTwo() => Job().Work(w => w with { Site = w.Site with { AlsoIn = ["Solano"] } });
 
@@ -87,9 +92,11 @@ public sealed class IndexWatchTests
         var one = InTwo().IndexSearched("2026-06-15", "Yolo").On("2026-06-15").Get("index-watch.next-day");
         Assert.Equal("2026-06-15", one.Plan());
         Assert.True(one.Says("no search yet of the index of Solano"));
-        var both = InTwo().IndexSearched("2026-06-15", "Yolo").IndexSearched("2026-06-01", "Solano").On("2026-06-15").Get("index-watch.next-day");
+        var both = InTwo().IndexSearched("2026-06-15", "Yolo").IndexSearched("2026-06-01", "Solano").On("2026-06-15")
+            .Get("index-watch.next-day");
         Assert.Equal(Job().IndexSearched("2026-06-01").On("2026-06-15").Get("index-watch.next-day").Plan(), both.Plan());
-        var other = InTwo().IndexSearched("2026-06-01", "Yolo").IndexSearched("2026-06-15", "Solano").On("2026-06-15").Get("index-watch.next-day");
+        var other = InTwo().IndexSearched("2026-06-01", "Yolo").IndexSearched("2026-06-15", "Solano").On("2026-06-15")
+            .Get("index-watch.next-day");
         Assert.Equal(both.Plan(), other.Plan());
         // In one county a search need not name it; in several one that names none is of nobody knows which.
         var unsaid = InTwo().IndexSearched("2026-06-15").On("2026-06-15").Get("index-watch.next-day");
@@ -122,19 +129,22 @@ public sealed class IndexWatchTests
         Assert.Null(recorded.StopPaymentGiven("2026-05-12", 1m, false, "owner").On("2026-06-01").Find(Watch));
     }
 
-    // Without a preliminary notice only the bond notice is left, for 15 days after a recorded notice of completion; without a license nothing is.
+    // Without a preliminary notice only the bond notice is left, for 15 days after a recorded notice of completion; without a license
+    // nothing is.
     [Fact]
     [Proves("Civ. Code § 8612(b)")]
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void It_is_kept_for_what_is_left_only()
     {
-        var bond = new JobBuilder().PaymentBond("2025-07-01", principal: "direct").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Completed("2025-10-22");
+        var bond = new JobBuilder().PaymentBond("2025-07-01", principal: "direct").Furnished("2025-08-05", 6430m).Ended("2025-08-05")
+            .Completed("2025-10-22");
         var watch = bond.On("2025-12-01").Get(Watch);
         Assert.True(watch.Says("leaves 15 days"));
         Assert.Contains("Civ. Code § 8612(b)", watch.Sections);
         Assert.Null(bond.BondNoticeGiven("2025-11-03").On("2025-12-01").Find(Watch));
 
-        var barred = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2025-09-15..").Furnished("2025-08-05", 6430m).Ended("2025-08-05").Notice("2025-08-14");
+        var barred = new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2025-09-15..").Furnished("2025-08-05", 6430m)
+            .Ended("2025-08-05").Notice("2025-08-14");
         Assert.Equal(Standing.Lost, barred.On("2025-12-01").Get("license").Standing);
         Assert.Null(barred.On("2025-12-01").Find(Watch));
         Assert.Null(barred.PublicWork().On("2025-12-01").Find(Watch));

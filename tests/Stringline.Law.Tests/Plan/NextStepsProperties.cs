@@ -15,13 +15,16 @@ public sealed class NextStepsProperties
     ];
 
     // Back-plan days serve the day of the claim; what others owe by a day is theirs to do.
-    private static readonly string[] OfOthers = ["back-plan.", "completion.", "prompt-payment.", "retention.", "dispute-claim.", "owners-security."];
+    private static readonly string[] OfOthers =
+        ["back-plan.", "completion.", "prompt-payment.", "retention.", "dispute-claim.", "owners-security."];
 
     [Fact]
-    public void Every_deadline_of_a_claimant_s_has_a_step_or_a_reason_why_it_asks_no_act() => Gen.Select(JobFileGen.Job, JobFileGen.Day).Sample(
+    public void Every_deadline_of_a_claimant_s_has_a_step_or_a_reason_why_it_asks_no_act() =>
+        Gen.Select(JobFileGen.Job, JobFileGen.Day).Sample(
         (job, day) => Assert.All(Assessment.Of(job, day, OpenDays.Statutory).Findings.Where(f => f.IsDeadline), finding =>
         {
-            var id = finding.Id.StartsWith("design-lien.", StringComparison.Ordinal) && !NextSteps.HasAct(finding.Id) ? finding.Id["design-lien.".Length..] : finding.Id;
+            var id = finding.Id.StartsWith("design-lien.", StringComparison.Ordinal) && !NextSteps.HasAct(finding.Id)
+                ? finding.Id["design-lien.".Length..] : finding.Id;
             Assert.True(
                 NextSteps.HasAct(id) || AskNoAct.Any(a => a.Finding == id) || OfOthers.Any(o => id.StartsWith(o, StringComparison.Ordinal)),
                 $"{finding.Id} ({finding.Title}): a day of the claimant's without a step");

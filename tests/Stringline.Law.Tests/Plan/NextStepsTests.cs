@@ -6,7 +6,8 @@ namespace Stringline.Law.Tests.Plan;
 /// <summary>What is left to do at each turn of a job. The days are those of the findings, which have tests of their own.</summary>
 public sealed class NextStepsTests
 {
-    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 9000m).Ended("2026-03-30").Completed("2026-04-07");
+    private static JobBuilder Job() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 9000m).Ended("2026-03-30").Completed("2026-04-07");
 
     private static string[] Acts(Assessment assessment) => [.. assessment.Next.Where(s => !s.Watch).Select(s => s.Finding)];
 
@@ -15,7 +16,8 @@ public sealed class NextStepsTests
     {
         var answer = Job().Paid("2026-04-01", 2000m).On("2026-05-04");
         Assert.Equal(["claim-of-lien.last-day", "stop-payment-notice.last-day"], Acts(answer));
-        Assert.All(answer.Next.Where(s => !s.Watch), step => Assert.Equal((7000m, JobBuilder.Day("2026-07-06")), (step.AtStake, step.ActBy)));
+        Assert.All(answer.Next.Where(s => !s.Watch), step =>
+            Assert.Equal((7000m, JobBuilder.Day("2026-07-06")), (step.AtStake, step.ActBy)));
         Assert.Equal("Record the claim of lien", answer.Next.First(s => !s.Watch).Do);
     }
 
@@ -23,7 +25,8 @@ public sealed class NextStepsTests
     public void The_index_is_watched_until_claim_and_stop_payment_notice_are_out()
     {
         Assert.Single(Job().On("2026-05-04").Next, s => s is { Watch: true, Finding: "index-watch.next-day", AtStake: null });
-        Assert.DoesNotContain(Job().ClaimRecorded("2026-05-11").StopPaymentGiven("2026-05-11", to: "owner").On("2026-05-12").Next, s => s.Watch);
+        Assert.DoesNotContain(Job().ClaimRecorded("2026-05-11").StopPaymentGiven("2026-05-11", to: "owner").On("2026-05-12").Next,
+            s => s.Watch);
     }
 
     [Fact]
@@ -37,22 +40,26 @@ public sealed class NextStepsTests
     }
 
     [Fact]
-    public void Where_all_is_paid_there_is_nothing_to_claim_or_sue_for() => Assert.Empty(Acts(Job().Paid("2026-04-01", 9000m).On("2026-05-04")));
+    public void Where_all_is_paid_there_is_nothing_to_claim_or_sue_for() =>
+        Assert.Empty(Acts(Job().Paid("2026-04-01", 9000m).On("2026-05-04")));
 
     [Fact]
     public void Where_nothing_is_priced_the_steps_stand_without_an_amount() =>
-        Assert.All(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", null).On("2026-05-04").Next, step => Assert.Null(step.AtStake));
+        Assert.All(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", null).On("2026-05-04").Next, step =>
+            Assert.Null(step.AtStake));
 
     // Civ. Code § 8204(a): a late notice still reaches back 20 days, so it is worth giving every day that it is not.
     [Theory]
     [InlineData("2026-03-10")]
     [InlineData("2026-04-30")]
     public void A_notice_not_given_is_the_first_step_whether_or_not_it_is_late(string asOf) =>
-        Assert.Equal("preliminary-notice.last-day", Acts(new JobBuilder().Furnished("2026-03-02", 9000m).Furnished("2026-04-20", 500m).On(asOf))[0]);
+        Assert.Equal("preliminary-notice.last-day",
+            Acts(new JobBuilder().Furnished("2026-03-02", 9000m).Furnished("2026-04-20", 500m).On(asOf))[0]);
 
     [Fact]
     public void A_notice_given_late_is_no_step_any_more() =>
-        Assert.DoesNotContain("preliminary-notice.last-day", Acts(new JobBuilder().Furnished("2026-03-02", 9000m).Notice("2026-04-20").On("2026-05-04")));
+        Assert.DoesNotContain("preliminary-notice.last-day",
+            Acts(new JobBuilder().Furnished("2026-03-02", 9000m).Notice("2026-04-20").On("2026-05-04")));
 
     [Fact]
     public void After_the_last_day_of_every_reading_the_claim_is_no_step_any_more() =>

@@ -38,7 +38,8 @@ public sealed class OutlookTests
     [Proves("Civ. Code § 10")]
     public void While_only_a_roll_can_carry_it_it_is_arguable(string asOf) => Assert.Equal(
         new Outlook(Chance.Arguable,
-            "Arguable. Planned day past. The law’s last day, 2026-12-26 (Sat), is past too; that it rolls to 2026-12-28 (Mon) is an argument only."),
+            "Arguable. Planned day past. The law’s last day, 2026-12-26 (Sat), is past too; that it rolls to 2026-12-28 (Mon) is an "
+                + "argument only."),
         Claim(Job(), asOf).Outlook);
 
     [Fact]
@@ -87,7 +88,8 @@ public sealed class OutlookTests
             IsOnlyPastSafeDay = true, Band = new Band(readings[0], null),
         };
         Assert.Equal(
-            "Alive. Planned day past. The law’s last day is today, 2026-11-29 (Sun); that it rolls to 2026-11-30 (Mon) is an argument only. "
+            "Alive. Planned day past. The law’s last day is today, 2026-11-29 (Sun); that it rolls to 2026-11-30 (Mon) is an argument "
+                + "only. "
                 + "On another reading still open until 2027-01-20 (Wed). On one more no end is known yet.",
             Outlook.Of(finding, new LocalDate(2026, 11, 29))!.Text);
         Assert.EndsWith("The right itself is in doubt for another reason.",
@@ -99,7 +101,8 @@ public sealed class OutlookTests
     [Proves("Civ. Code § 8204(a)")]
     public void A_late_notice_says_what_it_still_covers() => Assert.Equal(
         new Outlook(Chance.Late,
-            "Late. Planned day past. The 20 days ended on 2026-03-22 (Sun). A notice given today covers what was furnished from 2026-04-11 (Sat) on, and all that comes later."),
+            "Late. Planned day past. The 20 days ended on 2026-03-22 (Sun). A notice given today covers what was furnished from 2026-04-11 "
+                + "(Sat) on, and all that comes later."),
         new JobBuilder().Furnished("2026-03-02", 9_000m).Furnished("2026-04-20", 500m).On("2026-05-01").Next[0].Outlook);
 
     [Fact]

@@ -4,15 +4,16 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
 /// <summary>
-/// A late preliminary notice reaches back 20 days (Civ. Code §§ 8204(a), 9304). Where a day in doubt decides whether it reaches any work, nothing is kept
-/// or narrowed for sure, and nothing lost.
+/// A late preliminary notice reaches back 20 days (Civ. Code §§ 8204(a), 9304). Where a day in doubt decides whether it reaches any work,
+/// nothing is kept or narrowed for sure, and nothing lost.
 /// </summary>
 public sealed class DaysInDoubtTests
 {
     private static JobBuilder Sub(string furnished, string ended, bool isPublic = false)
     {
         var job = new JobBuilder();
-        return (isPublic ? job.PublicWork() : job).Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Subcontractor, "sub").Licensed("2012-06-01..").Furnished(furnished, 6430m).Ended(ended);
+        return (isPublic ? job.PublicWork() : job).Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Subcontractor, "sub")
+            .Licensed("2012-06-01..").Furnished(furnished, 6430m).Ended(ended);
     }
 
     private static Standing Notice(JobBuilder job, string asOf) => job.On(asOf).Get("preliminary-notice.last-day").Standing;
@@ -27,11 +28,13 @@ public sealed class DaysInDoubtTests
     [InlineData("2027-01-01", "2027-01-21", false, Standing.Kept)]
     [Proves("Civ. Code § 8204(a)")]
     [Proves("Civ. Code § 9304")]
-    public void A_delivery_that_may_lie_before_its_reach_leaves_right_and_notices_in_doubt(string furnished, string given, bool isPublic, Standing expected)
+    public void A_delivery_that_may_lie_before_its_reach_leaves_right_and_notices_in_doubt(string furnished, string given, bool isPublic,
+        Standing expected)
     {
         var job = Sub(furnished, "2027-01-01", isPublic).Notice(given, Manner.CertifiedMail, isPublic ? "city" : "owner", "direct");
         Assert.Equal(expected, Notice(job, "2027-02-10"));
-        Assert.Equal(expected == Standing.Kept ? Standing.Open : expected, job.On("2027-02-10").Get("stop-payment-notice.last-day").Standing);
+        Assert.Equal(expected == Standing.Kept
+            ? Standing.Open : expected, job.On("2027-02-10").Get("stop-payment-notice.last-day").Standing);
     }
 
     // First furnished Monday 1 February 2027: the twentieth day is Sunday the 21st, which a roll carries to the 22nd.
@@ -52,7 +55,8 @@ public sealed class DaysInDoubtTests
     public void Not_given_it_is_lost_only_when_the_latest_twentieth_day_is_over(string asOf, Standing expected) =>
         Assert.Equal(expected, Notice(Sub("2026-08-27..2026-08-30", "2026-08-30"), asOf));
 
-    // Accepted on 24 February 2026: from the 25th no work comes that a notice of 17 March could reach; one of the 15th may reach some that is missing.
+    // Accepted on 24 February 2026: from the 25th no work comes that a notice of 17 March could reach; one of the 15th may reach some that
+    // is missing.
     [Theory]
     [InlineData("2026-03-15..2026-03-16", Standing.Narrowed)]
     [InlineData("2026-03-15..2026-03-17", Standing.InDoubt)]
@@ -60,7 +64,8 @@ public sealed class DaysInDoubtTests
     [Proves("Civ. Code § 9304")]
     public void Of_days_about_the_completion_some_may_reach_work_that_is_missing_from_the_file(string given, Standing expected)
     {
-        var job = new JobBuilder().PublicWork().Role(ClaimantRole.Supplier, "sub").Furnished("2026-02-18", 6430m).Completed("2026-02-24", CompletionTheory.Acceptance).Notice(given, Manner.CertifiedMail, "city", "direct");
+        var job = new JobBuilder().PublicWork().Role(ClaimantRole.Supplier, "sub").Furnished("2026-02-18", 6430m)
+            .Completed("2026-02-24", CompletionTheory.Acceptance).Notice(given, Manner.CertifiedMail, "city", "direct");
         Assert.Equal(expected, Notice(job, "2026-03-24"));
     }
 
@@ -72,15 +77,18 @@ public sealed class DaysInDoubtTests
     [Proves("Civ. Code § 8116")]
     public void One_that_is_not_complete_yet_takes_nothing_from_one_given_today(string lastWork, string asOf, Standing expected)
     {
-        var job = new JobBuilder().PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("direct", p => p with { NaturalPerson = false })
+        var job = new JobBuilder().PartyWith("owner", p => p with { NaturalPerson = false })
+            .PartyWith("direct", p => p with { NaturalPerson = false })
             .Furnished("2026-07-19", 6430m, until: lastWork).Ended(lastWork).Add(i => new NoticeGiven
             {
-                Index = i, On = JobBuilder.When("2026-09-02"), Notice = NoticeKind.Preliminary, To = ["owner", "direct"], Manner = Manner.Substituted, Mailed = JobBuilder.Day("2026-09-03"),
+                Index = i, On = JobBuilder.When("2026-09-02"), Notice = NoticeKind.Preliminary, To = ["owner", "direct"],
+                    Manner = Manner.Substituted, Mailed = JobBuilder.Day("2026-09-03"),
             });
         Assert.Equal(expected, Notice(job, asOf));
     }
 
-    // Hired by the owner, notice is due to a lender who was of record on the first day of work (Kodiak Industries v. Ellis (1986) 185 Cal.App.3d 75).
+    // Hired by the owner, notice is due to a lender who was of record on the first day of work (Kodiak Industries v. Ellis (1986) 185
+    // Cal.App.3d 75).
     [Theory]
     [InlineData("2026-08-03", Standing.Lost)]
     [InlineData("2026-08-04", Standing.InDoubt)]
@@ -89,7 +97,8 @@ public sealed class DaysInDoubtTests
     [Proves("Civ. Code § 8200(a)(3)")]
     public void A_lender_who_may_have_come_after_the_first_day_leaves_it_in_doubt(string knownSince, Standing expected)
     {
-        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2012-06-01..").Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: knownSince)
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Licensed("2012-06-01..")
+            .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: knownSince)
             .Furnished("2026-08-03..2026-08-07", 1900m).Ended("2026-09-07");
         Assert.Equal(expected, Notice(job, "2026-11-13"));
     }

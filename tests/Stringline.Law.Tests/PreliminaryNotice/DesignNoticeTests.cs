@@ -5,11 +5,13 @@ namespace Stringline.Law.Tests.PreliminaryNotice;
 
 /// <summary>
 /// A designer's notice within 20 days after the work of improvement commenced covers all its design services (Civ. Code § 8204(b)).
-/// Commenced Monday 20 October 2025: the twentieth day is Sunday 9 November, planned on Friday 7 November; it would roll to Monday the 10th.
+/// Commenced Monday 20 October 2025: the twentieth day is Sunday 9 November, planned on Friday 7 November; it would roll to Monday the
+/// 10th.
 /// </summary>
 public sealed class DesignNoticeTests
 {
-    private static JobBuilder Designer(string? commenced = "2025-10-20", string hiredBy = "direct") => new JobBuilder().Role(ClaimantRole.DesignProfessional, hiredBy)
+    private static JobBuilder Designer(string? commenced = "2025-10-20", string hiredBy = "direct") =>
+        new JobBuilder().Role(ClaimantRole.DesignProfessional, hiredBy)
         .Work(w => w with { Commenced = commenced is null ? null : JobBuilder.Day(commenced) })
         .Furnished("2025-03-05", 24000m, until: "2025-06-30").Ended("2025-06-30");
 
@@ -51,7 +53,8 @@ public sealed class DesignNoticeTests
         Assert.Equal(expected, notice.Standing);
         Assert.Equal("2025-03-25", notice.Plan());
         Assert.Null(notice.Band!.Latest);
-        Assert.EndsWith("(work.commenced)", notice.Questions.Single(q => q.Text.Contains("commence", StringComparison.Ordinal)).Text, StringComparison.Ordinal);
+        Assert.EndsWith("(work.commenced)", notice.Questions.Single(q => q.Text.Contains("commence", StringComparison.Ordinal)).Text,
+            StringComparison.Ordinal);
         Assert.Equal(24000m, assessment.Amount.Demand);
     }
 
@@ -80,7 +83,8 @@ public sealed class DesignNoticeTests
         Assert.Equal(demand, assessment.Amount.Demand);
     }
 
-    // Commenced before the services: the twentieth day after first furnishing, 25 March 2025, is the later one. Nobody but a designer has the other.
+    // Commenced before the services: the twentieth day after first furnishing, 25 March 2025, is the later one. Nobody but a designer has
+    // the other.
     [Theory]
     [InlineData(ClaimantRole.DesignProfessional, "2025-02-03", "2025-03-25")]
     [InlineData(ClaimantRole.DesignProfessional, "2025-03-05", "2025-03-25")]

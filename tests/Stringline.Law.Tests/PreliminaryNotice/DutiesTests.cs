@@ -32,7 +32,8 @@ public sealed class DutiesTests
     [InlineData(ClaimantRole.Supplier, 401, false, false)]
     [Proves("Civ. Code § 8216")]
     [Proves("Civ. Code § 9306")]
-    public void A_licensed_subcontractor_above_four_hundred_dollars_that_gives_none_can_be_disciplined(ClaimantRole role, int? price, bool given, bool says)
+    public void A_licensed_subcontractor_above_four_hundred_dollars_that_gives_none_can_be_disciplined(ClaimantRole role, int? price,
+        bool given, bool says)
     {
         JobBuilder Of(JobBuilder job, params string[] to)
         {
@@ -40,7 +41,8 @@ public sealed class DutiesTests
             return given ? job.Notice("2026-03-10", Manner.CertifiedMail, to) : job;
         }
 
-        Assert.Equal(says, Sections(Of(new JobBuilder().Party("sub", PartyCapacity.Subcontractor), "owner", "direct")).Contains("Civ. Code § 8216"));
+        Assert.Equal(says, Sections(Of(new JobBuilder().Party("sub", PartyCapacity.Subcontractor), "owner", "direct"))
+            .Contains("Civ. Code § 8216"));
         var publicWork = Sections(Of(new JobBuilder().PublicWork(), "city", "direct"));
         Assert.Equal(says, publicWork.Contains("Civ. Code § 9306"));
         Assert.Equal(role == ClaimantRole.Subcontractor, publicWork.Contains("Civ. Code § 8104"));
@@ -54,7 +56,8 @@ public sealed class DutiesTests
     [InlineData("2026-03-12", "2028-03-13", "may be filed")]
     [InlineData("2026-03-12..2026-03-20", "2028-03-13", "may be filed")] // two years from the earliest day: by then it may be gone
     [Proves("Civ. Code § 8214")]
-    public void A_notice_that_was_given_may_be_filed_with_the_recorder_who_may_destroy_it_after_two_years(string? filed, string asOf, string says)
+    public void A_notice_that_was_given_may_be_filed_with_the_recorder_who_may_destroy_it_after_two_years(string? filed, string asOf,
+        string says)
     {
         var job = new JobBuilder().Furnished("2026-03-02", 500m).Notice("2026-03-10");
         if (filed is not null)
@@ -77,7 +80,8 @@ public sealed class DutiesTests
     [InlineData(Manner.CertificateOfMailing, false)]
     [Proves("Civ. Code § 8118")]
     public void A_notice_given_by_hand_or_left_needs_its_declaration_too(Manner manner, bool says) =>
-        Assert.Equal(says, Sections(new JobBuilder().Furnished("2026-03-02", 500m).Notice("2026-03-10", manner)).Contains("Civ. Code § 8118(a)"));
+        Assert.Equal(says, Sections(new JobBuilder().Furnished("2026-03-02", 500m).Notice("2026-03-10", manner))
+            .Contains("Civ. Code § 8118(a)"));
 
     [Theory]
     [InlineData("owner", "9 Permit Way, Davis, CA 95616", false)]
@@ -86,6 +90,8 @@ public sealed class DutiesTests
     [InlineData("direct", "9 Permit Way, Davis, CA 95616", true)] // an owner's address only
     [Proves("Civ. Code § 8108")]
     public void The_owners_address_on_the_permit_is_a_right_one(string without, string? onPermit, bool alarm) =>
-        Assert.Equal(alarm, Sections(new JobBuilder().PartyWith(without, p => p with { Address = null }).Work(w => w with { Permit = new Permit { OwnerAddress = onPermit } })
+        Assert.Equal(alarm,
+            Sections(new JobBuilder().PartyWith(without, p => p with { Address = null })
+                .Work(w => w with { Permit = new Permit { OwnerAddress = onPermit } })
             .Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.Personal)).Contains("Civ. Code § 8108"));
 }

@@ -13,7 +13,8 @@ public sealed class EstimateDoubtTests
     [InlineData("1000.00", "9000.00", EstimateBasis.WorkedOut, false)] // however wrong it proved
     [InlineData("1000.00", "9000.00", EstimateBasis.StockFigure, false)] // no doubt: the notice counts for nothing
     [Proves("Civ. Code § 8202(a)(2)")]
-    public void An_estimate_is_asked_about_where_the_claim_is_far_above_it_and_nobody_says_how_it_was_reached(string estimate, string furnished, EstimateBasis? basis, bool asked)
+    public void An_estimate_is_asked_about_where_the_claim_is_far_above_it_and_nobody_says_how_it_was_reached(string estimate,
+        string furnished, EstimateBasis? basis, bool asked)
     {
         var assessment = Job(Dollars(furnished)).NoticeEstimating("2026-03-03", Dollars(estimate), basis).On("2026-03-10");
 
@@ -30,7 +31,8 @@ public sealed class EstimateDoubtTests
     [Fact]
     [Proves("Civ. Code § 8202(a)(2)")]
     public void Nothing_is_asked_of_a_paper_that_is_no_notice() =>
-        Assert.Null(Job(9000m).NoticeEstimating("2026-03-03", 1000m).Which(e => (NoticeGiven)e with { Manner = Manner.Email }).On("2026-03-10").Find("preliminary-notice.estimate"));
+        Assert.Null(Job(9000m).NoticeEstimating("2026-03-03", 1000m).Which(e => (NoticeGiven)e with { Manner = Manner.Email })
+            .On("2026-03-10").Find("preliminary-notice.estimate"));
 
     [Fact]
     [Proves("Civ. Code § 8202(a)(2)")]
@@ -38,7 +40,8 @@ public sealed class EstimateDoubtTests
     {
         var job = Job(100m).Price(1500m).Changed("2026-03-04", 501m).NoticeEstimating("2026-03-03", 1000m);
         Assert.NotNull(job.On("2026-03-10").Find("preliminary-notice.estimate"));
-        Assert.Null(Job(100m).Price(1500m).Changed("2026-03-04", 501m, agreed: false).NoticeEstimating("2026-03-03", 1000m).On("2026-03-10").Find("preliminary-notice.estimate"));
+        Assert.Null(Job(100m).Price(1500m).Changed("2026-03-04", 501m, agreed: false).NoticeEstimating("2026-03-03", 1000m).On("2026-03-10")
+            .Find("preliminary-notice.estimate"));
     }
 
     [Fact]
@@ -49,7 +52,8 @@ public sealed class EstimateDoubtTests
         var alone = bad.On("2026-04-20").Get("preliminary-notice.last-day");
         Assert.Equal(Standing.Narrowed, alone.Standing);
         Assert.True(alone.RuledOut("Civ. Code § 8202(a)(2)"));
-        Assert.Equal(["2026-04-01"], bad.NoticeEstimating("2026-04-21", 9000m, EstimateBasis.WorkedOut).On("2026-04-22").Get("preliminary-notice.reaches-back-to").DaysOf());
+        Assert.Equal(["2026-04-01"], bad.NoticeEstimating("2026-04-21", 9000m, EstimateBasis.WorkedOut).On("2026-04-22")
+            .Get("preliminary-notice.reaches-back-to").DaysOf());
     }
 
     [Theory]
@@ -59,7 +63,8 @@ public sealed class EstimateDoubtTests
     public void A_public_notice_is_asked_the_same_under_its_own_section(int furnished, bool asked)
     {
         var assessment = new JobBuilder().PublicWork().Furnished("2026-03-02", furnished)
-            .Notice("2026-03-03", Manner.CertifiedMail, "city", "direct").Which(e => (NoticeGiven)e with { Estimate = 1000m }).On("2026-03-10");
+            .Notice("2026-03-03", Manner.CertifiedMail, "city", "direct").Which(e => (NoticeGiven)e with { Estimate = 1000m })
+            .On("2026-03-10");
         var estimate = assessment.Find("preliminary-notice.estimate");
         Assert.Equal(asked, estimate is { Standing: Standing.InDoubt });
         Assert.True(!asked || estimate!.Sections.SequenceEqual(["Civ. Code § 9303(b)"]));

@@ -28,9 +28,11 @@ public sealed class GivingTests
     [InlineData(Manner.Substituted, "2026-03-25")]
     [Proves("Civ. Code § 8116")]
     public void Notice_is_complete_on_delivery_or_deposit_but_five_days_after_leaving_and_mailing(Manner manner, string complete) =>
-        Assert.Equal(new DaySpan(Day(complete), Day(complete)), Giving.CompleteOn(NumberTable.Shipped, new DaySpan(Day("2026-03-20"), Day("2026-03-20")), manner));
+        Assert.Equal(new DaySpan(Day(complete), Day(complete)),
+            Giving.CompleteOn(NumberTable.Shipped, new DaySpan(Day("2026-03-20"), Day("2026-03-20")), manner));
 
-    // Only of one left and mailed does the day of mailing count: delivered by hand on 20 March it was complete that day, though a copy was mailed on the 24th.
+    // Only of one left and mailed does the day of mailing count: delivered by hand on 20 March it was complete that day, though a copy was
+    // mailed on the 24th.
     [Theory]
     [InlineData(Manner.Personal, "2026-03-24", "2026-03-20")]
     [InlineData(Manner.Substituted, "2026-03-24", "2026-03-29")]
@@ -38,14 +40,16 @@ public sealed class GivingTests
     [InlineData(null, "2026-03-24", "2026-03-20")]
     [Proves("Civ. Code § 8116")]
     public void A_copy_mailed_beside_it_delays_only_one_that_was_left(Manner? manner, string mailed, string complete) =>
-        Assert.Equal(new DaySpan(Day(complete), Day(complete)), Giving.CompleteOn(NumberTable.Shipped, When("2026-03-20"), manner, Day(mailed)));
+        Assert.Equal(new DaySpan(Day(complete), Day(complete)),
+            Giving.CompleteOn(NumberTable.Shipped, When("2026-03-20"), manner, Day(mailed)));
 
     // IGA Aluminum v. Manufacturers Bank (1982) 130 Cal.App.3d 699: first-class mail is not a manner of giving notice.
     [Fact]
     [Proves("Civ. Code § 8110")]
     public void A_certificate_of_mailing_gives_no_preliminary_notice()
     {
-        var assessment = new JobBuilder().Furnished("2026-03-02", 100m).Notice("2026-03-04", Manner.CertificateOfMailing).Ended("2026-03-02").On("2026-06-01");
+        var assessment = new JobBuilder().Furnished("2026-03-02", 100m).Notice("2026-03-04", Manner.CertificateOfMailing)
+            .Ended("2026-03-02").On("2026-06-01");
         Assert.Equal(Standing.Lost, assessment.Get("preliminary-notice.last-day").Standing);
         Assert.Contains(assessment.Get("preliminary-notice.last-day").Why, w => !w.Applied && w.Section == "Civ. Code § 8110");
         Assert.DoesNotContain("Civ. Code § 8110", assessment.Get("preliminary-notice.last-day").Sections);
@@ -69,9 +73,11 @@ public sealed class GivingTests
         Assert.Equal(1, used!.Index);
         // One that may have come sooner, and later too, is not the one that surely came first.
         var soon = new JobBuilder().Notice("2026-03-12").Notice("2026-03-01..2026-03-31").FactsOn("2026-04-01");
-        Assert.Equal(new DaySpan(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(NumberTable.Shipped, soon.PreliminaryNotices, [soon.Job.Party("owner")!], out _));
+        Assert.Equal(new DaySpan(Day("2026-03-12"), Day("2026-03-12")),
+            Giving.FirstGiven(NumberTable.Shipped, soon.PreliminaryNotices, [soon.Job.Party("owner")!], out _));
         var late = new JobBuilder().Notice("2026-03-01..2026-03-31").Notice("2026-03-12").FactsOn("2026-04-01");
-        Assert.Equal(new DaySpan(Day("2026-03-12"), Day("2026-03-12")), Giving.FirstGiven(NumberTable.Shipped, late.PreliminaryNotices, [late.Job.Party("owner")!], out _));
+        Assert.Equal(new DaySpan(Day("2026-03-12"), Day("2026-03-12")),
+            Giving.FirstGiven(NumberTable.Shipped, late.PreliminaryNotices, [late.Job.Party("owner")!], out _));
     }
 
     [Fact]

@@ -16,7 +16,8 @@ public sealed class LeftAndMailedTests
 
     private static Finding Notice(JobBuilder job, string asOf = "2027-06-01") => job.On(asOf).Get("preliminary-notice.last-day");
 
-    // Given on the last day of 2026 the old text asks for reasonable diligence (two tries, from memory); from 1 January 2027 three tries show it.
+    // Given on the last day of 2026 the old text asks for reasonable diligence (two tries, from memory); from 1 January 2027 three tries
+    // show it.
     [Theory]
     [InlineData("2026-12-31", false, null, Standing.Kept)]
     [InlineData("2026-12-31", true, 2, Standing.Kept)]
@@ -34,7 +35,8 @@ public sealed class LeftAndMailedTests
     [InlineData("2027-01-01", null, 0, Standing.InDoubt)]
     [Proves("Code Civ. Proc. § 415.20(b)")]
     [Proves("Code Civ. Proc. § 415.20(b)(2)")]
-    public void Toward_a_natural_person_it_takes_tries_by_the_law_of_the_day_it_was_given(string on, bool? natural, int? tries, Standing expected)
+    public void Toward_a_natural_person_it_takes_tries_by_the_law_of_the_day_it_was_given(string on, bool? natural, int? tries,
+        Standing expected)
     {
         var notice = Notice(Left(on, tries, natural, first: "2026-12-21"));
         Assert.Equal(expected, notice.Standing);
@@ -63,7 +65,9 @@ public sealed class LeftAndMailedTests
     [InlineData(TitleForm.Estate, Standing.InDoubt)]
     [Proves("Code Civ. Proc. § 415.20(b)")]
     public void How_an_owner_holds_title_tells_whether_it_is_a_natural_person(TitleForm form, Standing expected) =>
-        Assert.Equal(expected, Notice(Left("2027-01-01", null, null, "2026-12-21").PartyWith("owner", p => p with { HoldsTitleAs = new TitleHolding { Form = form } })).Standing);
+        Assert.Equal(expected,
+            Notice(Left("2027-01-01", null, null, "2026-12-21")
+                .PartyWith("owner", p => p with { HoldsTitleAs = new TitleHolding { Form = form } })).Standing);
 
     // Entities by what they are; of all others the file must say it, or how they hold title.
     [Theory]
@@ -91,7 +95,8 @@ public sealed class LeftAndMailedTests
     [Proves("Code Civ. Proc. § 415.20(b)(2)")]
     public void On_public_work_the_entity_needs_no_tries_and_a_contractor_of_whom_nobody_says_what_it_is_does()
     {
-        var job = new JobBuilder().PublicWork().Furnished("2027-02-01", 6430m).Notice("2027-02-09", Manner.Substituted, "city", "direct").Which(e => (NoticeGiven)e with { Mailed = Day("2027-02-09") });
+        var job = new JobBuilder().PublicWork().Furnished("2027-02-01", 6430m).Notice("2027-02-09", Manner.Substituted, "city", "direct")
+            .Which(e => (NoticeGiven)e with { Mailed = Day("2027-02-09") });
         Assert.Equal(Standing.InDoubt, Notice(job, "2027-03-15").Standing);
         Assert.True(Notice(job, "2027-03-15").Asks("(notice-given.tries)"));
         Assert.Equal(Standing.Kept, Notice(job.PartyWith("direct", p => p with { NaturalPerson = false }), "2027-03-15").Standing);
@@ -106,8 +111,10 @@ public sealed class LeftAndMailedTests
     [Proves("Civ. Code § 8116")]
     public void It_is_complete_five_days_after_mailing_not_after_leaving(string? mailed, Standing expected, int demand)
     {
-        var job = new JobBuilder().PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("direct", p => p with { NaturalPerson = false })
-            .Furnished("2025-08-05", 6430m).Notice("2025-08-20", Manner.Substituted).Which(e => (NoticeGiven)e with { Mailed = mailed is null ? null : Day(mailed) });
+        var job = new JobBuilder().PartyWith("owner", p => p with { NaturalPerson = false })
+            .PartyWith("direct", p => p with { NaturalPerson = false })
+            .Furnished("2025-08-05", 6430m).Notice("2025-08-20", Manner.Substituted)
+            .Which(e => (NoticeGiven)e with { Mailed = mailed is null ? null : Day(mailed) });
         Assert.Equal(expected, Notice(job, "2025-10-01").Standing);
         Assert.Equal(demand, job.On("2025-10-01").Amount.Demand);
         Assert.Equal(mailed is null, Notice(job, "2025-10-01").Asks("(notice-given.mailed)"));

@@ -8,7 +8,8 @@ public sealed class LenderTests
 {
     private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("preliminary-notice.last-day");
 
-    private static JobBuilder Sought(JobBuilder job) => job.Add(i => new LenderSought { Index = i, On = JobBuilder.When("2026-03-04"), Where = "the permit and the deeds of trust" });
+    private static JobBuilder Sought(JobBuilder job) =>
+        job.Add(i => new LenderSought { Index = i, On = JobBuilder.When("2026-03-04"), Where = "the permit and the deeds of trust" });
 
     [Theory]
     [InlineData(ClaimantRole.Supplier, "direct", true)]
@@ -17,7 +18,8 @@ public sealed class LenderTests
     [InlineData(ClaimantRole.DirectContractor, "owner", true)]
     [InlineData(ClaimantRole.Laborer, "direct", false)]
     [Proves("Civ. Code § 8200(a)(3)")]
-    public void Everyone_who_owes_notice_is_asked_for_a_lender_until_one_is_named_or_was_sought(ClaimantRole role, string hiredBy, bool asks)
+    public void Everyone_who_owes_notice_is_asked_for_a_lender_until_one_is_named_or_was_sought(ClaimantRole role, string hiredBy,
+        bool asks)
     {
         JobBuilder Job() => new JobBuilder().Role(role, hiredBy).Furnished("2026-03-02", 500m).Notice("2026-03-10");
         Assert.Equal(asks, Notice(Job()).Asks("Is there a construction lender?"));
@@ -79,11 +81,12 @@ public sealed class LenderTests
         Assert.Equal("2025-09-30", later.Plan());
         Assert.True(later.Says("Kodiak"));
         Assert.Equal(Standing.Kept, assessment.Get("preliminary-notice.last-day").Standing);
-        Assert.Equal(expected is Standing.Open or Standing.InDoubt, assessment.Next.Any(s => s.Finding == "preliminary-notice.later-lender"));
+        Assert.Equal(expected is Standing.Open or Standing.InDoubt,
+            assessment.Next.Any(s => s.Finding == "preliminary-notice.later-lender"));
     }
 
-    // Of several such lenders the row is as urgent as the one that is left: who was told late, in time, not at all. Known on 10 September or the 20th: the
-    // twentieth days are 30 September and 10 October.
+    // Of several such lenders the row is as urgent as the one that is left: who was told late, in time, not at all. Known on 10 September
+    // or the 20th: the twentieth days are 30 September and 10 October.
     private static readonly Dictionary<Standing, (string Known, string? Told)> Told = new()
     {
         [Standing.Kept] = ("2025-09-10", "2025-09-25"),
@@ -104,7 +107,8 @@ public sealed class LenderTests
     {
         Finding Row(Standing bank, Standing fund)
         {
-            var job = new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: Told[bank].Known).Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.", knownSince: Told[fund].Known)
+            var job = new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: Told[bank].Known)
+                .Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.", knownSince: Told[fund].Known)
                 .Furnished("2025-08-05", 6430m, until: "2025-10-10").Notice("2025-08-14");
             if (Told[bank].Told is { } first)
                 job.Notice(first, Manner.CertifiedMail, "bank");
@@ -126,11 +130,13 @@ public sealed class LenderTests
         };
         Assert.Equal(days, Row(one, other).DaysOf());
         Assert.Equal(days, Row(other, one).DaysOf());
-        Assert.Equal((one, other) is (_, Standing.InDoubt) and not (Standing.Open, _) ? 1 : days.Length + (other == Standing.Narrowed ? 1 : 0), Row(one, other).Readings.Count);
+        Assert.Equal((one, other) is (_, Standing.InDoubt) and not (Standing.Open, _)
+            ? 1 : days.Length + (other == Standing.Narrowed ? 1 : 0), Row(one, other).Readings.Count);
     }
 
-    // A notice that lacks something, or was left with somebody of whom nobody says what it is, leaves a doubt; that it was in time by a roll, or by a commencement that
-    // nobody knows, is no matter of this row, which has a day of its own. First furnished Monday 2 March 2026, known on the 5th: 25 March.
+    // A notice that lacks something, or was left with somebody of whom nobody says what it is, leaves a doubt; that it was in time by a
+    // roll, or by a commencement that nobody knows, is no matter of this row, which has a day of its own. First furnished Monday 2 March
+    // 2026, known on the 5th: 25 March.
     [Theory]
     [InlineData("2026-03-20", Manner.CertifiedMail, null, ClaimantRole.Supplier, Standing.Kept)]
     [InlineData("2026-03-20", Manner.CertifiedMail, "the estimate", ClaimantRole.Supplier, Standing.InDoubt)]
@@ -139,9 +145,12 @@ public sealed class LenderTests
     [InlineData("2026-03-25", Manner.CertifiedMail, null, ClaimantRole.DesignProfessional, Standing.Kept)]
     [InlineData("2026-03-26", Manner.CertifiedMail, null, ClaimantRole.DesignProfessional, Standing.Narrowed)]
     [Proves("Civ. Code § 8210")]
-    public void Only_a_doubt_whether_it_counts_leaves_that_row_in_doubt(string told, Manner manner, string? lacks, ClaimantRole role, Standing expected) =>
-        Assert.Equal(expected, new JobBuilder().Role(role).Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-03-05").Furnished("2026-03-02", 500m)
-            .Notice(told, manner, "bank").Which(e => (NoticeGiven)e with { Lacks = lacks }).On("2026-06-01").Get("preliminary-notice.later-lender").Standing);
+    public void Only_a_doubt_whether_it_counts_leaves_that_row_in_doubt(string told, Manner manner, string? lacks, ClaimantRole role,
+        Standing expected) =>
+        Assert.Equal(expected, new JobBuilder().Role(role)
+            .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-03-05").Furnished("2026-03-02", 500m)
+            .Notice(told, manner, "bank").Which(e => (NoticeGiven)e with { Lacks = lacks }).On("2026-06-01")
+            .Get("preliminary-notice.later-lender").Standing);
 
     // A lender told in time by a notice that lacks something leaves the lien's rank, and the row, in doubt; so does one told late.
     [Theory]
@@ -150,13 +159,16 @@ public sealed class LenderTests
     [InlineData("2025-10-08", null, Standing.InDoubt)]
     [Proves("Civ. Code § 8200(a)(3)")]
     public void A_doubt_toward_the_lender_is_a_doubt_of_the_notice(string told, string? lacks, Standing expected) =>
-        Assert.Equal(expected, Notice(new JobBuilder().Lender().Furnished("2025-08-05", 4300m).Notice("2025-08-14").Notice(told, Manner.CertifiedMail, "bank").Which(e => (NoticeGiven)e with { Lacks = lacks })).Standing);
+        Assert.Equal(expected,
+            Notice(new JobBuilder().Lender().Furnished("2025-08-05", 4300m).Notice("2025-08-14").Notice(told, Manner.CertifiedMail, "bank")
+                .Which(e => (NoticeGiven)e with { Lacks = lacks })).Standing);
 
     // Hired by the owner, nobody is to be told but the lender that came later.
     [Fact]
     [Proves("Civ. Code § 8210")]
     public void A_direct_contractor_gives_notice_to_a_lender_that_came_later_too() =>
-        Assert.NotNull(new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Party("bank", PartyCapacity.ConstructionLender, knownSince: "2025-08-06").Furnished("2025-08-05", 1m)
+        Assert.NotNull(new JobBuilder().Role(ClaimantRole.DirectContractor, "owner")
+            .Party("bank", PartyCapacity.ConstructionLender, knownSince: "2025-08-06").Furnished("2025-08-05", 1m)
             .On("2025-08-20").Find("preliminary-notice.later-lender"));
 
     [Theory]
@@ -166,5 +178,6 @@ public sealed class LenderTests
     [InlineData(ClaimantRole.Laborer, "2025-08-06", false)]
     [Proves("Civ. Code § 8210")]
     public void Only_a_lender_unknown_on_the_first_day_has_that_row(ClaimantRole role, string? since, bool row) =>
-        Assert.Equal(row, new JobBuilder().Role(role).Party("bank", PartyCapacity.ConstructionLender, knownSince: since).Furnished("2025-08-05", 1m).On("2025-08-20").Find("preliminary-notice.later-lender") is not null);
+        Assert.Equal(row, new JobBuilder().Role(role).Party("bank", PartyCapacity.ConstructionLender, knownSince: since)
+            .Furnished("2025-08-05", 1m).On("2025-08-20").Find("preliminary-notice.later-lender") is not null);
 }

@@ -4,11 +4,13 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
 /// <summary>
-/// A notice that lacks what the Code asks of it: Harold L. James, Inc. v. Five Points Ranch (1984) 158 Cal.App.3d 1, against Civ. Code § 8102(b).
+/// A notice that lacks what the Code asks of it: Harold L. James, Inc. v. Five Points Ranch (1984) 158 Cal.App.3d 1, against Civ. Code §
+/// 8102(b).
 /// </summary>
 public sealed class NoticeContentsTests
 {
-    private static JobBuilder Lacking(string on = "2026-03-10", string? lacks = "the statement of Civ. Code § 8202(a)(3)") => new JobBuilder().Furnished("2026-03-02", 500m)
+    private static JobBuilder Lacking(string on = "2026-03-10", string? lacks = "the statement of Civ. Code § 8202(a)(3)") =>
+        new JobBuilder().Furnished("2026-03-02", 500m)
         .Notice(on).Which(e => (NoticeGiven)e with { Lacks = lacks });
 
     [Theory]
@@ -48,9 +50,11 @@ public sealed class NoticeContentsTests
     [Proves("Civ. Code § 8102(b)")]
     public void On_public_work_too()
     {
-        var job = new JobBuilder().PublicWork().Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.CertifiedMail, "city", "direct").Which(e => (NoticeGiven)e with { Lacks = "the estimate" });
+        var job = new JobBuilder().PublicWork().Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.CertifiedMail, "city", "direct")
+            .Which(e => (NoticeGiven)e with { Lacks = "the estimate" });
         Assert.Equal(Standing.InDoubt, job.On("2026-06-01").Get("preliminary-notice.last-day").Standing);
         Assert.Equal(500m, job.On("2026-06-01").Amount.Demand);
-        Assert.DoesNotContain(job.On("2026-06-01").Get("preliminary-notice.last-day").Why.Tree(), r => r.Text.Contains("8202", StringComparison.Ordinal));
+        Assert.DoesNotContain(job.On("2026-06-01").Get("preliminary-notice.last-day").Why.Tree(), r =>
+            r.Text.Contains("8202", StringComparison.Ordinal));
     }
 }

@@ -3,7 +3,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
-/// <summary>To whom, how and when: every set of recipients, every manner and the days around the last, against a table made from the sections.</summary>
+/// <summary>
+/// To whom, how and when: every set of recipients, every manner and the days around the last, against a table made from the sections.
+/// </summary>
 public sealed class NoticeTableTests
 {
     private static readonly string[] People = ["owner", "direct", "bank", "sub", "surety"];
@@ -26,14 +28,17 @@ public sealed class NoticeTableTests
             var all = due.Split(' ').All(to.Contains);
             foreach (var manner in Enum.GetValues<Manner>())
             {
-                var good = manner is Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail or Manner.OvernightCarrier or Manner.Substituted;
+                var good = manner is Manner.Personal or Manner.CertifiedMail or Manner.RegisteredMail or Manner.ExpressMail
+                    or Manner.OvernightCarrier or Manner.Substituted;
                 foreach (var day in (string[])["2026-03-18", "2026-03-23", "2026-03-24"])
                 {
                     // The twentieth day after Tuesday 3 March is Monday the 23rd; left and mailed is complete five days later.
                     var inTime = string.CompareOrdinal(day, manner == Manner.Substituted ? "2026-03-18" : "2026-03-23") <= 0;
-                    var job = new JobBuilder().Role(ClaimantRole.Supplier, hiredBy).Work(w => w with { Kind = kind }).Party("bank", PartyCapacity.ConstructionLender)
+                    var job = new JobBuilder().Role(ClaimantRole.Supplier, hiredBy).Work(w => w with { Kind = kind })
+                        .Party("bank", PartyCapacity.ConstructionLender)
                         .Party("sub", PartyCapacity.Subcontractor).Party("surety", PartyCapacity.Surety).Furnished("2026-03-03", 100m)
-                        .Add(i => new NoticeGiven { Index = i, On = JobBuilder.When(day), Notice = NoticeKind.Preliminary, Manner = manner, To = to, Tries = 3, Mailed = JobBuilder.Day(day) });
+                        .Add(i => new NoticeGiven { Index = i, On = JobBuilder.When(day), Notice = NoticeKind.Preliminary, Manner = manner,
+                            To = to, Tries = 3, Mailed = JobBuilder.Day(day) });
                     if (kind == WorkKind.Public)
                         job.PartyWith("owner", p => p with { Capacity = PartyCapacity.PublicEntity });
                     var kept = job.On("2026-06-01").Get("preliminary-notice.last-day").Standing == Standing.Kept;

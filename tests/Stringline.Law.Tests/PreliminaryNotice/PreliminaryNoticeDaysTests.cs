@@ -10,7 +10,8 @@ public sealed class PreliminaryNoticeDaysTests
 {
     private static JobBuilder Supplier() => new JobBuilder().Furnished("2026-03-02", 100m).Furnished("2026-04-06", 50m);
 
-    private static JobBuilder Entities() => Supplier().PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("direct", p => p with { NaturalPerson = false });
+    private static JobBuilder Entities() =>
+        Supplier().PartyWith("owner", p => p with { NaturalPerson = false }).PartyWith("direct", p => p with { NaturalPerson = false });
 
     private static Finding Notice(JobBuilder job, string asOf = "2026-06-01") => job.On(asOf).Get("preliminary-notice.last-day");
 
@@ -45,7 +46,8 @@ public sealed class PreliminaryNoticeDaysTests
         var notice = Notice(Supplier(), "2026-03-10");
         Assert.Equal(Standing.Open, notice.Standing);
         Assert.True(notice.IsDeadline);
-        Assert.Equal([new Reading($"20 days after first furnishing", JobBuilder.Day("2026-03-22"), JobBuilder.Day("2026-03-23"))], notice.Readings);
+        Assert.Equal([new Reading($"20 days after first furnishing", JobBuilder.Day("2026-03-22"), JobBuilder.Day("2026-03-23"))],
+            notice.Readings);
         Assert.Equal(JobBuilder.Day("2026-03-20"), notice.ActBy);
     }
 
@@ -152,7 +154,8 @@ public sealed class PreliminaryNoticeDaysTests
     {
         var job = Supplier().Notice(first).Notice(second);
         Assert.Equal(Standing.Kept, Notice(job).Standing);
-        Assert.True(job.On("2026-06-01").Get("preliminary-notice.reaches-back-to").Says("The notice was in time, so everything furnished is within reach"));
+        Assert.True(job.On("2026-06-01").Get("preliminary-notice.reaches-back-to")
+            .Says("The notice was in time, so everything furnished is within reach"));
         var late = Supplier().Notice("2026-04-10").On("2026-06-01").Get("preliminary-notice.reaches-back-to");
         Assert.True(late.Says("A late notice covers work furnished within 20 days before it, from 2026-03-21"));
         Assert.False(late.Says("The notice was in time"));
@@ -162,7 +165,8 @@ public sealed class PreliminaryNoticeDaysTests
     [Proves("Civ. Code § 8200(c)")]
     public void Of_two_recipients_on_two_days_the_owner_told_later_counts()
     {
-        var facts = Supplier().Notice("2026-03-10", Manner.CertifiedMail, "direct").Notice("2026-04-01", Manner.CertifiedMail, "owner").FactsOn("2026-06-01");
+        var facts = Supplier().Notice("2026-03-10", Manner.CertifiedMail, "direct").Notice("2026-04-01", Manner.CertifiedMail, "owner")
+            .FactsOn("2026-06-01");
         var reach = PreliminaryNoticeDays.ReachOf(facts, OpenDays.Statutory);
         Assert.Equal(ReachKind.Late, reach.Kind);
         Assert.Equal(JobBuilder.Day("2026-04-01"), reach.Given!.Value.Latest);
@@ -183,16 +187,21 @@ public sealed class PreliminaryNoticeDaysTests
     [Proves("Civ. Code § 8200(c)")]
     public void A_lender_left_out_is_a_doubt_for_a_subcontractors_supplier_and_a_loss_for_one_hired_by_the_owner()
     {
-        Assert.Equal(Standing.InDoubt, Notice(Supplier().Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06").Notice("2026-03-10")).Standing);
-        Assert.Equal(Standing.Kept, Notice(Supplier().Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "owner", "direct", "bank")).Standing);
-        Assert.Equal(Standing.Lost, Notice(Supplier().Role(ClaimantRole.Supplier, "owner").Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "owner")).Standing);
+        Assert.Equal(Standing.InDoubt,
+            Notice(Supplier().Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06").Notice("2026-03-10")).Standing);
+        Assert.Equal(Standing.Kept,
+            Notice(Supplier().Party("bank", PartyCapacity.ConstructionLender).Ended("2026-04-06")
+                .Notice("2026-03-10", Manner.CertifiedMail, "owner", "direct", "bank")).Standing);
+        Assert.Equal(Standing.Lost, Notice(Supplier().Role(ClaimantRole.Supplier, "owner").Party("bank", PartyCapacity.ConstructionLender)
+            .Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "owner")).Standing);
     }
 
     [Fact]
     [Proves("Civ. Code § 8200(c)")]
     public void Of_two_lenders_of_one_hired_by_the_owner_one_left_out_is_a_doubt()
     {
-        var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("bank", PartyCapacity.ConstructionLender).Party("fund", PartyCapacity.ConstructionLender).Ended("2026-04-06");
+        var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("bank", PartyCapacity.ConstructionLender)
+            .Party("fund", PartyCapacity.ConstructionLender).Ended("2026-04-06");
         Assert.Equal(Standing.InDoubt, Notice(job.Notice("2026-03-10", Manner.CertifiedMail, "bank")).Standing);
         Assert.Equal(Standing.Kept, Notice(job.Notice("2026-03-11", Manner.CertifiedMail, "fund")).Standing);
     }
@@ -202,10 +211,12 @@ public sealed class PreliminaryNoticeDaysTests
     [Proves("Civ. Code § 8200(a)(3)")]
     public void A_reputed_lender_that_was_told_leaves_the_true_one_left_out_in_doubt_and_asks_who_named_it()
     {
-        var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("true", PartyCapacity.ConstructionLender).Party("named", PartyCapacity.ConstructionLender)
+        var job = Supplier().Role(ClaimantRole.Supplier, "owner").Party("true", PartyCapacity.ConstructionLender)
+            .Party("named", PartyCapacity.ConstructionLender)
             .Ended("2026-04-06").Notice("2026-03-10", Manner.CertifiedMail, "named").Build();
         var reputed = job with { Parties = [.. job.Parties.Select(p => p with { Reputed = p.Id == "named" })] };
-        static Finding Of(JobFile job) => Assessment.Of(job, JobBuilder.Day("2026-06-01"), OpenDays.Statutory).Get("preliminary-notice.last-day");
+        static Finding Of(JobFile job) =>
+            Assessment.Of(job, JobBuilder.Day("2026-06-01"), OpenDays.Statutory).Get("preliminary-notice.last-day");
         Assert.Equal(Standing.InDoubt, Of(job).Standing);
         Assert.False(Of(job).Asks("in which paper"));
         Assert.Equal(Standing.InDoubt, Of(reputed).Standing);
@@ -215,7 +226,8 @@ public sealed class PreliminaryNoticeDaysTests
     [Fact]
     public void Where_the_file_names_no_direct_contractor_it_is_asked_who_that_is()
     {
-        var notice = Notice(Supplier().NoParty("direct").Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub").Notice("2026-03-10", Manner.CertifiedMail, "owner"));
+        var notice = Notice(Supplier().NoParty("direct").Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub")
+            .Notice("2026-03-10", Manner.CertifiedMail, "owner"));
         Assert.Equal(Standing.InDoubt, notice.Standing);
         Assert.Contains(notice.Questions, q => q.Text.StartsWith("Who is the direct contractor?", StringComparison.Ordinal));
     }
@@ -227,7 +239,8 @@ public sealed class PreliminaryNoticeDaysTests
     [InlineData(ClaimantRole.DesignProfessional, "2026-03-24", ReachKind.Late)]
     [InlineData(ClaimantRole.Subcontractor, "2026-03-22", ReachKind.Late)]
     [Proves("Civ. Code § 8204(b)")]
-    public void A_designers_notice_within_twenty_days_after_the_work_commenced_covers_all_its_services(ClaimantRole role, string given, ReachKind expected)
+    public void A_designers_notice_within_twenty_days_after_the_work_commenced_covers_all_its_services(ClaimantRole role, string given,
+        ReachKind expected)
     {
         var facts = new JobBuilder().Role(role).Work(w => w with { Commenced = JobBuilder.Day("2026-03-02") })
             .Furnished("2025-06-02", 900m).Notice(given).FactsOn("2026-06-01");

@@ -5,9 +5,11 @@ namespace Stringline.Law.Tests.PreliminaryNotice;
 /// <summary>Whether a notice given can be proved from the file.</summary>
 public sealed class ProofTests
 {
-    private static JobBuilder Given(Manner manner, string? article, string? ownersAddress = "1 Quay St, Davis, CA 95616") => new JobBuilder()
+    private static JobBuilder Given(Manner manner, string? article, string? ownersAddress = "1 Quay St, Davis, CA 95616") =>
+        new JobBuilder()
         .NoParty("owner").Furnished("2026-03-02", 1m)
-        .Add(i => new NoticeGiven { Index = i, On = JobBuilder.When("2026-03-04"), Notice = NoticeKind.Preliminary, Manner = manner, To = ["owner", "direct"], Article = article })
+        .Add(i => new NoticeGiven { Index = i, On = JobBuilder.When("2026-03-04"), Notice = NoticeKind.Preliminary, Manner = manner,
+            To = ["owner", "direct"], Article = article })
         .Party("owner", PartyCapacity.Owner, "Alder Court LLC", address: ownersAddress);
 
     private static IReadOnlyList<string> Sections(JobBuilder job) => job.On("2026-06-01").Get("preliminary-notice.last-day").Sections;
@@ -30,7 +32,8 @@ public sealed class ProofTests
     [Fact]
     [Proves("Civ. Code § 8118")]
     public void Nothing_is_to_be_proved_of_a_notice_that_is_none() =>
-        Assert.DoesNotContain("Civ. Code § 8118(b)", Sections(Given(Manner.CertifiedMail, null).Which(e => (NoticeGiven)e with { EstimateBasis = EstimateBasis.StockFigure })));
+        Assert.DoesNotContain("Civ. Code § 8118(b)",
+            Sections(Given(Manner.CertifiedMail, null).Which(e => (NoticeGiven)e with { EstimateBasis = EstimateBasis.StockFigure })));
 
     [Theory]
     [InlineData("1 Quay St, Davis, CA 95616", false)]

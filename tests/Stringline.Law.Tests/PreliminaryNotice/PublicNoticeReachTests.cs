@@ -4,10 +4,13 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
-/// <summary>Who is told on public work, and how far back the notice reaches (Civ. Code §§ 9300, 9304). First furnished on Monday 2 March 2026.</summary>
+/// <summary>
+/// Who is told on public work, and how far back the notice reaches (Civ. Code §§ 9300, 9304). First furnished on Monday 2 March 2026.
+/// </summary>
 public sealed class PublicNoticeReachTests
 {
-    private static JobBuilder Job(string first = "2026-03-02") => new JobBuilder().PublicWork().Furnished(first, 400m).Furnished("2026-04-06", 600m);
+    private static JobBuilder Job(string first = "2026-03-02") =>
+        new JobBuilder().PublicWork().Furnished(first, 400m).Furnished("2026-04-06", 600m);
 
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, "city", 0)]
@@ -35,7 +38,8 @@ public sealed class PublicNoticeReachTests
     public void The_later_of_the_two_notices_counts(string city, string direct, string from, Standing expected)
     {
         var job = Job().Notice(city, Manner.CertifiedMail, "city").Notice(direct, Manner.CertifiedMail, "direct");
-        Assert.Equal([$"{from} 20 days before the notice was given"], job.On("2026-05-01").Get("preliminary-notice.reaches-back-to").Lines());
+        Assert.Equal([$"{from} 20 days before the notice was given"], job.On("2026-05-01").Get("preliminary-notice.reaches-back-to")
+            .Lines());
         Assert.Equal(expected, job.On("2026-05-01").Get("preliminary-notice.last-day").Standing);
         var reach = PublicNotice.ReachOf(job.FactsOn("2026-05-01"));
         Assert.Equal(JobBuilder.Day(from).PlusDays(20), reach.Given!.Value.Latest);
@@ -46,7 +50,8 @@ public sealed class PublicNoticeReachTests
     [Proves("Civ. Code § 9304")]
     public void Where_none_was_given_it_reaches_back_from_the_day_of_asking()
     {
-        Assert.Equal(["2026-04-11 if notice is given on the day of asking"], Job().On("2026-05-01").Get("preliminary-notice.reaches-back-to").Lines());
+        Assert.Equal(["2026-04-11 if notice is given on the day of asking"], Job().On("2026-05-01")
+            .Get("preliminary-notice.reaches-back-to").Lines());
         var one = Job().Notice("2026-03-10", Manner.CertifiedMail, "city").On("2026-05-01");
         Assert.Equal(["2026-04-11 if notice is given on the day of asking"], one.Get("preliminary-notice.reaches-back-to").Lines());
         Assert.True(one.Get("preliminary-notice.last-day").Says("the file shows none given"));
@@ -77,7 +82,8 @@ public sealed class PublicNoticeReachTests
     [Proves("Civ. Code § 9304")]
     public void A_notice_that_may_not_count_leaves_it_in_doubt_in_time_or_late(string given, Manner manner, Standing expected)
     {
-        var job = Job().PartyWith("direct", p => p with { NaturalPerson = true }).Notice(given, Manner.CertifiedMail, "city").Notice(given, manner, "direct");
+        var job = Job().PartyWith("direct", p => p with { NaturalPerson = true }).Notice(given, Manner.CertifiedMail, "city")
+            .Notice(given, manner, "direct");
         Assert.Equal(expected, job.On("2026-05-01").Get("preliminary-notice.last-day").Standing);
     }
 
@@ -85,10 +91,12 @@ public sealed class PublicNoticeReachTests
     [Proves("Civ. Code § 9304")]
     public void One_that_went_in_no_good_manner_is_told_and_does_not_count()
     {
-        var notice = Job().Notice("2026-03-10", Manner.FirstClassMail, "city", "direct").On("2026-05-01").Get("preliminary-notice.last-day");
+        var notice =
+            Job().Notice("2026-03-10", Manner.FirstClassMail, "city", "direct").On("2026-05-01").Get("preliminary-notice.last-day");
         Assert.Equal([2], notice.EntriesOf("by first-class mail counts for nothing here"));
         Assert.Equal(Standing.Narrowed, notice.Standing);
-        Assert.Equal([2], Job().Work(w => w with { Body = PublicBody.GeneralServices }).Notice("2026-03-10", Manner.CertifiedMail, "city", "direct").On("2026-05-01")
+        Assert.Equal([2], Job().Work(w => w with { Body = PublicBody.GeneralServices })
+            .Notice("2026-03-10", Manner.CertifiedMail, "city", "direct").On("2026-05-01")
             .Get("preliminary-notice.officer").Corrected("(notice-given.to)"));
     }
 
@@ -96,5 +104,6 @@ public sealed class PublicNoticeReachTests
     [Fact]
     [Proves("Civ. Code § 9200(a)")]
     public void A_direct_contractor_is_told_of_completion() =>
-        Assert.Equal(["2026-05-04"], Job().Role(ClaimantRole.DirectContractor, "city").Completed("2026-05-04", CompletionTheory.Acceptance).On("2026-05-15").Get("completion.day").DaysOf());
+        Assert.Equal(["2026-05-04"], Job().Role(ClaimantRole.DirectContractor, "city").Completed("2026-05-04", CompletionTheory.Acceptance)
+            .On("2026-05-15").Get("completion.day").DaysOf());
 }

@@ -6,7 +6,8 @@ namespace Stringline.Law.Tests.PreliminaryNotice;
 
 public sealed class ReachTests
 {
-    private static readonly Reach Late = new(ReachKind.Late, new DaySpan(Day("2026-07-08"), Day("2026-07-11")), new DaySpan(Day("2026-07-28"), Day("2026-07-31")), [], false);
+    private static readonly Reach Late = new(ReachKind.Late, new DaySpan(Day("2026-07-08"), Day("2026-07-11")),
+        new DaySpan(Day("2026-07-28"), Day("2026-07-31")), [], false);
 
     [Theory]
     [InlineData("2026-07-07", false, false)]

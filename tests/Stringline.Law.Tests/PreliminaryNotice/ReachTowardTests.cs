@@ -41,8 +41,8 @@ public sealed class ReachTowardTests
         Assert.Equal(ReachKind.Whole, reach.Toward(facts.Job.Party("direct")!).Kind);
     }
 
-    // The owner told on 14 August, in time, or on 8 October; the contractor then, later, or never. By Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001 a lien stood
-    // whose claimant had told the owner alone, so that one told late takes no more than one never told.
+    // The owner told on 14 August, in time, or on 8 October; the contractor then, later, or never. By Industrial Asphalt v. Garrett (1986)
+    // 180 Cal.App.3d 1001 a lien stood whose claimant had told the owner alone, so that one told late takes no more than one never told.
     [Theory]
     [InlineData("2025-08-14", "2025-08-25", Standing.Kept, 6430)]
     [InlineData("2025-08-14", "2025-10-08", Standing.InDoubt, 6430)]
@@ -54,7 +54,8 @@ public sealed class ReachTowardTests
     [InlineData("2025-11-20", "2025-08-14", Standing.Lost, 0)]
     [InlineData(null, "2025-08-14", Standing.Lost, 0)]
     [Proves("Civ. Code § 8200(c)")]
-    public void A_contractor_told_later_than_the_owner_stands_no_worse_than_one_never_told(string? owner, string? contractor, Standing expected, int demand)
+    public void A_contractor_told_later_than_the_owner_stands_no_worse_than_one_never_told(string? owner, string? contractor,
+        Standing expected, int demand)
     {
         var job = new JobBuilder().Furnished("2025-08-05", 4300m).Furnished("2025-09-22", 2130m).Ended("2025-09-22");
         if (owner is not null)
@@ -64,7 +65,8 @@ public sealed class ReachTowardTests
         var assessment = job.On("2025-12-01");
         var notice = assessment.Get("preliminary-notice.last-day");
         Assert.Equal((expected, (decimal)demand), (notice.Standing, assessment.Amount.Demand));
-        Assert.Equal(expected == Standing.InDoubt && contractor is not null, notice.Says("The direct contractor was told later than the owner"));
+        Assert.Equal(expected == Standing.InDoubt && contractor is not null,
+            notice.Says("The direct contractor was told later than the owner"));
     }
 
     [Fact]
@@ -94,8 +96,10 @@ public sealed class ReachTowardTests
     [Proves("Civ. Code § 8200(a)")]
     public void Of_several_who_may_be_meant_the_one_told_last_counts(string second, bool sure)
     {
-        var job = new JobBuilder().Party("other", PartyCapacity.DirectContractor).Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub").Furnished("2025-08-05", 100m)
-            .Notice("2025-08-14").Notice(second, Manner.CertifiedMail, "other").Notice("2025-11-03", Manner.CertifiedMail, "owner", "direct", "other");
+        var job = new JobBuilder().Party("other", PartyCapacity.DirectContractor).Party("sub", PartyCapacity.Subcontractor)
+            .Role(ClaimantRole.Supplier, "sub").Furnished("2025-08-05", 100m)
+            .Notice("2025-08-14").Notice(second, Manner.CertifiedMail, "other")
+            .Notice("2025-11-03", Manner.CertifiedMail, "owner", "direct", "other");
         var reach = Of(job.FactsOn("2025-12-01"));
         Assert.Equal(ReachKind.Whole, reach.Kind);
         Assert.Equal(sure, reach.GivenToAll);
@@ -110,9 +114,11 @@ public sealed class ReachTowardTests
     [InlineData("2025-10-08", "2025-10-06", "2025-10-06", ReachKind.Late)]
     [InlineData("2025-10-06", "2025-10-08", "2025-10-06", ReachKind.Late)]
     [Proves("Civ. Code § 8200(e)(2)")]
-    public void Of_several_lenders_of_one_hired_by_the_owner_the_one_told_first_counts_for_the_lien(string bank, string fund, string given, ReachKind kind)
+    public void Of_several_lenders_of_one_hired_by_the_owner_the_one_told_first_counts_for_the_lien(string bank, string fund, string given,
+        ReachKind kind)
     {
-        var reach = Of(new JobBuilder().Role(ClaimantRole.Supplier, "owner").Lender().Party("fund", PartyCapacity.ConstructionLender).Furnished("2025-08-05", 100m)
+        var reach = Of(new JobBuilder().Role(ClaimantRole.Supplier, "owner").Lender().Party("fund", PartyCapacity.ConstructionLender)
+            .Furnished("2025-08-05", 100m)
             .Notice(bank, Manner.CertifiedMail, "bank").Notice(fund, Manner.CertifiedMail, "fund").FactsOn("2025-12-01"));
         Assert.Equal(kind, reach.Kind);
         Assert.Equal(Day(given), reach.Given!.Value.Latest);

@@ -27,7 +27,8 @@ public sealed class RecipientDoubtTests
         var notice = Notice(TwoContractors(worksUnder).Notice("2026-03-10", Manner.CertifiedMail, ["owner", .. told.Split(' ')]));
         Assert.Equal(expected, notice.Standing);
         Assert.Equal(worksUnder is null && expected == Standing.InDoubt, notice.Asks("(parties.worksUnder)"));
-        Assert.Equal(500m, TwoContractors(worksUnder).Notice("2026-03-10", Manner.CertifiedMail, ["owner", .. told.Split(' ')]).On("2026-06-01").Amount.Demand);
+        Assert.Equal(500m, TwoContractors(worksUnder).Notice("2026-03-10", Manner.CertifiedMail, ["owner", .. told.Split(' ')])
+            .On("2026-06-01").Amount.Demand);
     }
 
     [Theory]
@@ -40,7 +41,8 @@ public sealed class RecipientDoubtTests
     public void On_public_work_too(string? worksUnder, string told, Standing expected)
     {
         var job = new JobBuilder().Role(ClaimantRole.Supplier).PublicWork().Party("other", PartyCapacity.DirectContractor, "Other Builders")
-            .PartyWith("sub", p => p with { WorksUnder = worksUnder }).Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.CertifiedMail, ["city", .. told.Split(' ')]);
+            .PartyWith("sub", p => p with { WorksUnder = worksUnder }).Furnished("2026-03-02", 500m)
+            .Notice("2026-03-10", Manner.CertifiedMail, ["city", .. told.Split(' ')]);
         Assert.Equal(expected, Notice(job).Standing);
         Assert.Equal(expected == Standing.InDoubt, Notice(job).Asks("(parties.worksUnder)"));
         Assert.Equal(expected == Standing.Narrowed ? 0m : 500m, job.On("2026-06-01").Amount.Demand);
@@ -55,17 +57,23 @@ public sealed class RecipientDoubtTests
     [InlineData("2026-03-10", Manner.CertifiedMail, "2026-03-10", Manner.Email, Standing.InDoubt)]
     [InlineData("2026-03-10", Manner.CertifiedMail, "2026-03-10", Manner.Substituted, Standing.InDoubt)]
     [Proves("Civ. Code § 8200(a)")]
-    public void Told_apart_each_of_two_contractors_must_have_been_told(string direct, Manner first, string other, Manner second, Standing expected) =>
-        Assert.Equal(expected, Notice(TwoContractors().Notice("2026-03-10", Manner.CertifiedMail, "owner").Notice(direct, first, "direct").Notice(other, second, "other")).Standing);
+    public void Told_apart_each_of_two_contractors_must_have_been_told(string direct, Manner first, string other, Manner second,
+        Standing expected) =>
+        Assert.Equal(expected, Notice(TwoContractors().Notice("2026-03-10", Manner.CertifiedMail, "owner").Notice(direct, first, "direct")
+            .Notice(other, second, "other")).Standing);
 
-    // One co-owner is told for all: left with the one of whom nobody says what it is, and with the company, it is good by the company, whichever is named first.
+    // One co-owner is told for all: left with the one of whom nobody says what it is, and with the company, it is good by the company,
+    // whichever is named first.
     [Theory]
     [InlineData(null, false)]
     [InlineData(false, null)]
     [Proves("Civ. Code § 8066")]
     public void Of_two_co_owners_told_together_the_one_that_surely_was_is_enough(bool? one, bool? other) =>
-        Assert.Equal(Standing.Kept, Notice(new JobBuilder().PartyWith("owner", p => p with { NaturalPerson = one }).Party("second", PartyCapacity.Owner, "Heron Holdings").PartyWith("second", p => p with { NaturalPerson = other })
-            .Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.Substituted, "owner", "second").Notice("2026-03-10", Manner.CertifiedMail, "direct")).Standing);
+        Assert.Equal(Standing.Kept,
+            Notice(new JobBuilder().PartyWith("owner", p => p with { NaturalPerson = one })
+                .Party("second", PartyCapacity.Owner, "Heron Holdings").PartyWith("second", p => p with { NaturalPerson = other })
+            .Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.Substituted, "owner", "second")
+            .Notice("2026-03-10", Manner.CertifiedMail, "direct")).Standing);
 
     // Hired by the owner the lien goes by the lender best told: surely in time, in time with a doubt, late, never.
     [Theory]
@@ -82,12 +90,14 @@ public sealed class RecipientDoubtTests
     {
         Reach Of(string bank, string fund)
         {
-            var job = new JobBuilder().Role(ClaimantRole.Supplier, "owner").Lender().Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.").Furnished("2026-03-02", 500m);
+            var job = new JobBuilder().Role(ClaimantRole.Supplier, "owner").Lender()
+                .Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.").Furnished("2026-03-02", 500m);
             foreach (var (how, to) in ((string, string)[])[(bank, "bank"), (fund, "fund")])
             {
                 if (how != "none")
                 {
-                    job.Notice(how switch { "sure" => "2026-03-10", "doubt" => "2026-03-09", "late" => "2026-04-10", _ => "2026-04-20" }, Manner.CertifiedMail, to)
+                    job.Notice(how switch { "sure" => "2026-03-10", "doubt" => "2026-03-09", "late" => "2026-04-10", _ => "2026-04-20" },
+                        Manner.CertifiedMail, to)
                         .Which(e => (NoticeGiven)e with { Lacks = how == "doubt" ? "the estimate" : null });
                 }
             }
@@ -108,7 +118,8 @@ public sealed class RecipientDoubtTests
     [InlineData(false, "tenant", Standing.Kept)]
     [InlineData(null, "tenant", Standing.Kept)]
     [Proves("Civ. Code § 8200(a)")]
-    public void Where_a_tenant_ordered_the_work_one_of_two_owners_told_leaves_the_other_in_doubt(bool? tenant, string told, Standing expected)
+    public void Where_a_tenant_ordered_the_work_one_of_two_owners_told_leaves_the_other_in_doubt(bool? tenant, string told,
+        Standing expected)
     {
         var job = new JobBuilder().Party("tenant", PartyCapacity.Owner, "Tern Cafe LLC").Work(w => w with { OrderedByTenant = tenant })
             .Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.CertifiedMail, ["direct", .. told.Split(' ')]);
@@ -125,7 +136,8 @@ public sealed class RecipientDoubtTests
     [Proves("Civ. Code § 8200(e)(2)")]
     public void Of_two_lenders_of_one_hired_by_the_owner_the_one_left_out_is_a_doubt(string told, Standing expected, int demand)
     {
-        var job = new JobBuilder().Role(ClaimantRole.Supplier, "owner").Lender().Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.")
+        var job = new JobBuilder().Role(ClaimantRole.Supplier, "owner").Lender()
+            .Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co.")
             .Furnished("2026-03-02", 500m).Ended("2026-03-02").Notice("2026-03-10", Manner.CertifiedMail, told.Split(' '));
         Assert.Equal(expected, Notice(job).Standing);
         Assert.Equal(demand, job.On("2026-06-01").Amount.Demand);
@@ -138,7 +150,8 @@ public sealed class RecipientDoubtTests
     [InlineData(PartyCapacity.Architect, null, Standing.Narrowed, null)]
     [Proves("Civ. Code § 8119")]
     [Proves("Civ. Code § 8066")]
-    public void A_notice_to_an_agent_reaches_the_owner_as_far_as_the_agency_goes(PartyCapacity capacity, bool? common, Standing expected, string? asks)
+    public void A_notice_to_an_agent_reaches_the_owner_as_far_as_the_agency_goes(PartyCapacity capacity, bool? common, Standing expected,
+        string? asks)
     {
         var notice = Notice(new JobBuilder().Party("agent", capacity, "Heron Management").Work(w => w with { CommonInterest = common })
             .Furnished("2026-03-02", 500m).Notice("2026-03-10", Manner.CertifiedMail, "agent", "direct"));

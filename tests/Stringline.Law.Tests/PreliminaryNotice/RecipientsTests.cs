@@ -21,7 +21,8 @@ public sealed class RecipientsTests
     public void Every_construction_lender_is_owed_notice_of_its_own() =>
         Assert.Equal(
             ["Civ. Code § 8200(a)(3): construction lender Bank One Street", "Civ. Code § 8200(a)(3): construction lender Fund Control Co."],
-            To(new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Bank One Street").Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co."))[2..]);
+            To(new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Bank One Street")
+                .Party("fund", PartyCapacity.ConstructionLender, "Fund Control Co."))[2..]);
 
     [Fact]
     [Proves("Civ. Code § 8200(a)")]
@@ -41,7 +42,8 @@ public sealed class RecipientsTests
     [Proves("Civ. Code § 8200(e)(1)")]
     public void A_laborer_gives_no_notice_even_where_there_is_a_lender()
     {
-        var job = new JobBuilder().Role(ClaimantRole.Laborer).Party("bank", PartyCapacity.ConstructionLender).Furnished("2026-03-02", 500m).Ended("2026-03-02");
+        var job = new JobBuilder().Role(ClaimantRole.Laborer).Party("bank", PartyCapacity.ConstructionLender).Furnished("2026-03-02", 500m)
+            .Ended("2026-03-02");
         Assert.Empty(To(job));
         var assessment = job.On("2026-12-01");
         Assert.Equal(Standing.Kept, assessment.Get("preliminary-notice.last-day").Standing);
@@ -59,7 +61,8 @@ public sealed class RecipientsTests
     public void One_hired_by_the_owner_owes_notice_to_the_lender_only_and_nothing_where_there_is_none(ClaimantRole role)
     {
         Assert.Empty(To(new JobBuilder().Role(role, "owner")));
-        Assert.Equal(["Civ. Code § 8200(e)(2): construction lender Somebody"], To(new JobBuilder().Role(role, "owner").Party("bank", PartyCapacity.ConstructionLender)));
+        Assert.Equal(["Civ. Code § 8200(e)(2): construction lender Somebody"],
+            To(new JobBuilder().Role(role, "owner").Party("bank", PartyCapacity.ConstructionLender)));
     }
 
     [Fact]
@@ -68,7 +71,8 @@ public sealed class RecipientsTests
     {
         var assessment = new JobBuilder().Role(ClaimantRole.Supplier, "owner").Furnished("2026-03-02", 500m).On("2026-06-01");
         Assert.Equal(Standing.Kept, assessment.Get("preliminary-notice.last-day").Standing);
-        Assert.Contains(assessment.Get("preliminary-notice.last-day").Questions, q => q.Text.Contains("construction lender", StringComparison.Ordinal));
+        Assert.Contains(assessment.Get("preliminary-notice.last-day").Questions, q =>
+            q.Text.Contains("construction lender", StringComparison.Ordinal));
         Assert.Contains("Civ. Code § 8200(e)(2)", assessment.Get("assumptions").Sections);
     }
 
@@ -82,7 +86,8 @@ public sealed class RecipientsTests
     [Proves("Civ. Code § 8200(a)(3)")]
     public void A_lender_that_nothing_named_on_the_first_day_of_work_need_not_be_told(string first, string? knownSince, bool due)
     {
-        var job = new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: knownSince).Furnished(first, 1000m).Notice("2026-03-03");
+        var job = new JobBuilder().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: knownSince)
+            .Furnished(first, 1000m).Notice("2026-03-03");
         var facts = new FactsAsOf(job.Build(), JobBuilder.Day("2026-03-20"));
         Assert.Equal(due, Recipients.Of(facts).Any(r => r.Who == PartyCapacity.ConstructionLender));
         Assert.Equal(due ? [] : ["Quay Street Bank"], Recipients.NotYetKnown(facts).Select(l => l.Name));
@@ -97,7 +102,8 @@ public sealed class RecipientsTests
     [Proves("Civ. Code § 8200(e)(2)")]
     public void Hired_by_the_owner_with_no_lender_known_on_the_first_day_there_is_nobody_to_tell()
     {
-        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-03-05").Furnished("2026-03-02", 1000m);
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner")
+            .Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2026-03-05").Furnished("2026-03-02", 1000m);
         Assert.Equal(Standing.Kept, job.On("2026-05-20").Get("preliminary-notice.last-day").Standing);
     }
 }

@@ -5,7 +5,9 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
-/// <summary>A notice given on the first open day after a twentieth day on which offices are shut (Civ. Code § 10; Code Civ. Proc. § 12a).</summary>
+/// <summary>
+/// A notice given on the first open day after a twentieth day on which offices are shut (Civ. Code § 10; Code Civ. Proc. § 12a).
+/// </summary>
 public sealed class RollTests
 {
     // First furnished 2,700 so that the twentieth day is Sunday 26 October 2025; 1,500 lie within 20 days before any of these notices.
@@ -25,7 +27,8 @@ public sealed class RollTests
         Assert.Equal(demand, assessment.Amount.Demand);
         Assert.Equal("2025-10-24", notice.Plan());
         Assert.Equal(expected == Standing.InDoubt, notice.Says("$2,700.00"));
-        Assert.Equal(expected == Standing.InDoubt ? Standing.InDoubt : expected, assessment.Get("preliminary-notice.reaches-back-to").Standing);
+        Assert.Equal(expected == Standing.InDoubt
+            ? Standing.InDoubt : expected, assessment.Get("preliminary-notice.reaches-back-to").Standing);
     }
 
     // The twentieth day on a Saturday (18 October 2025), on Columbus Day (Monday 13 October 2025, a holiday of the Government Code
@@ -78,12 +81,14 @@ public sealed class RollTests
             job.Notice(first, Manner.CertifiedMail, hiredBy == "owner" ? "bank" : "owner");
         if (second is not null)
             job.Notice(second, Manner.CertifiedMail, "direct");
-        Assert.Equal(byRoll, PreliminaryNoticeDays.ReachOf(job.FactsOn(first == "2026-04-10" ? "2026-06-01" : "2026-03-23"), OpenDays.Statutory).InTimeByRollOnly);
+        Assert.Equal(byRoll, PreliminaryNoticeDays.ReachOf(job.FactsOn(first == "2026-04-10" ? "2026-06-01" : "2026-03-23"),
+            OpenDays.Statutory).InTimeByRollOnly);
     }
 
     // § 9304 sets no last day, only a reach of 20 days; nothing is there to roll.
     [Fact]
     [Proves("Civ. Code § 9304")]
     public void On_public_work_nothing_rolls() =>
-        Assert.Equal(0m, new JobBuilder().PublicWork().Furnished("2026-03-02", 100m).Notice("2026-03-23", Manner.CertifiedMail, "city", "direct").On("2026-06-01").Amount.Demand);
+        Assert.Equal(0m, new JobBuilder().PublicWork().Furnished("2026-03-02", 100m)
+            .Notice("2026-03-23", Manner.CertifiedMail, "city", "direct").On("2026-06-01").Amount.Demand);
 }

@@ -4,19 +4,22 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
 /// <summary>
-/// A preliminary notice on a day that nobody knows may have been in time: nothing is surely lost for want of notice, and the day is asked for. And
-/// what ends all reach: the furnishing ended, the contract ended, or the whole work was complete before the first day within reach.
+/// A preliminary notice on a day that nobody knows may have been in time: nothing is surely lost for want of notice, and the day is asked
+/// for. And what ends all reach: the furnishing ended, the contract ended, or the whole work was complete before the first day within
+/// reach.
 /// </summary>
 public sealed class UnknownDayTests
 {
     private static JobBuilder Job(bool isPublic = false)
     {
         var job = new JobBuilder();
-        return (isPublic ? job.PublicWork() : job).Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub").Furnished("2026-03-02", 6430m);
+        return (isPublic ? job.PublicWork() : job).Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.Supplier, "sub")
+            .Furnished("2026-03-02", 6430m);
     }
 
     private static JobBuilder OnUnknownDay(JobBuilder job, params string[] to) =>
-        job.Add(i => new NoticeGiven { Index = i, On = new DayFact.Unknown(), Notice = NoticeKind.Preliminary, To = to, Manner = Manner.CertifiedMail });
+        job.Add(i => new NoticeGiven { Index = i, On = new DayFact.Unknown(), Notice = NoticeKind.Preliminary, To = to,
+            Manner = Manner.CertifiedMail });
 
     [Theory]
     [InlineData(false, "owner")]
@@ -32,8 +35,9 @@ public sealed class UnknownDayTests
         Assert.NotEqual(Standing.Lost, answer.Get("stop-payment-notice.last-day").Standing);
     }
 
-    // The owner surely told too late, or never: the unknown day of the contractor's saves nothing. The contractor told too late or never: the owner's may save the lien
-    // all the same (Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001). On public work it saves nothing: Civ. Code § 9300(a) asks both.
+    // The owner surely told too late, or never: the unknown day of the contractor's saves nothing. The contractor told too late or never:
+    // the owner's may save the lien all the same (Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001). On public work it saves
+    // nothing: Civ. Code § 9300(a) asks both.
     [Theory]
     [InlineData(false, "owner", null, Standing.InDoubt)]
     [InlineData(false, "owner", "2026-03-23", Standing.InDoubt)] // day 20 is Sunday the 22nd
@@ -47,7 +51,8 @@ public sealed class UnknownDayTests
     [InlineData(true, "direct", "2026-03-23", Standing.Lost)]
     [Proves("Civ. Code § 8200(c)")]
     [Proves("Civ. Code § 9304")]
-    public void It_saves_nothing_where_one_on_whom_the_right_hangs_was_surely_told_too_late(bool isPublic, string undated, string? otherTold, Standing expected)
+    public void It_saves_nothing_where_one_on_whom_the_right_hangs_was_surely_told_too_late(bool isPublic, string undated,
+        string? otherTold, Standing expected)
     {
         var job = OnUnknownDay(Job(isPublic), undated).Ended("2026-03-02");
         if (otherTold is not null)
@@ -55,8 +60,8 @@ public sealed class UnknownDayTests
         Assert.Equal(expected, job.On("2026-06-01").Get("preliminary-notice.last-day").Standing);
     }
 
-    // A notice given on the day of asking reaches back 20 days: to 2 April from 22 April, to 3 April from the 23rd. Until the whole work was
-    // complete on 2 April a delivery may be missing from the file.
+    // A notice given on the day of asking reaches back 20 days: to 2 April from 22 April, to 3 April from the 23rd. Until the whole work
+    // was complete on 2 April a delivery may be missing from the file.
     [Theory]
     [InlineData("2026-04-22", Standing.Narrowed)]
     [InlineData("2026-04-23", Standing.Lost)]
@@ -64,8 +69,10 @@ public sealed class UnknownDayTests
     public void Once_the_whole_work_was_complete_before_all_that_is_within_reach_nothing_is_left(string asOf, Standing expected)
     {
         Assert.Equal(expected, Job().Completed("2026-04-02").On(asOf).Get("preliminary-notice.last-day").Standing);
-        Assert.Equal(Standing.Narrowed, Job().Completed("2026-04-02", contested: true).On(asOf).Get("preliminary-notice.last-day").Standing);
-        Assert.Equal(Standing.Lost, Job().Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2026-03-02"), How = ContractEnd.Performed }).On(asOf)
+        Assert.Equal(Standing.Narrowed, Job().Completed("2026-04-02", contested: true).On(asOf)
+            .Get("preliminary-notice.last-day").Standing);
+        Assert.Equal(Standing.Lost,
+            Job().Add(i => new ContractEnded { Index = i, On = JobBuilder.When("2026-03-02"), How = ContractEnd.Performed }).On(asOf)
             .Get("preliminary-notice.last-day").Standing);
     }
 
@@ -80,7 +87,8 @@ public sealed class UnknownDayTests
         Assert.Equal(Standing.InDoubt, answer.Get("enforcement.last-day").Standing);
     }
 
-    // Given before the day of asking it was in time, but tomorrow nobody can say so. Day 20 is Sunday 22 March; the last open day before is the 20th.
+    // Given before the day of asking it was in time, but tomorrow nobody can say so. Day 20 is Sunday 22 March; the last open day before is
+    // the 20th.
     [Theory]
     [InlineData(false, "owner", "2026-03-20")]
     [InlineData(true, "city", "2026-03-20")]
@@ -93,10 +101,12 @@ public sealed class UnknownDayTests
         Assert.True(notice.Asks("(notice-given.on)"));
 
         // On public work the notice to each is a condition, and one was surely not told; a private lien goes by the owner's notice.
-        Assert.Equal(isPublic ? Standing.Open : Standing.InDoubt, OnUnknownDay(Job(isPublic), owner).On(asOf).Get("preliminary-notice.last-day").Standing);
+        Assert.Equal(isPublic
+            ? Standing.Open : Standing.InDoubt, OnUnknownDay(Job(isPublic), owner).On(asOf).Get("preliminary-notice.last-day").Standing);
     }
 
-    // Left and mailed on the 19th it is complete on the 24th, too late for all of it; until the 22nd, planned on for the 20th, another may be given by hand.
+    // Left and mailed on the 19th it is complete on the 24th, too late for all of it; until the 22nd, planned on for the 20th, another may
+    // be given by hand.
     [Theory]
     [InlineData(false, "owner", "2026-03-20", Standing.Open)]
     [InlineData(false, "owner", "2026-03-23", Standing.InDoubt)] // by the roll of Sunday the 22nd
@@ -105,9 +115,11 @@ public sealed class UnknownDayTests
     [InlineData(true, "city", "2026-03-23", Standing.Lost)]
     [Proves("Civ. Code § 8116")]
     [Proves("Civ. Code § 9304")]
-    public void One_that_will_be_complete_too_late_leaves_the_time_open_for_another(bool isPublic, string owner, string asOf, Standing expected)
+    public void One_that_will_be_complete_too_late_leaves_the_time_open_for_another(bool isPublic, string owner, string asOf,
+        Standing expected)
     {
-        var job = Job(isPublic).PartyWith("direct", p => p with { NaturalPerson = false }).PartyWith(owner, p => p with { NaturalPerson = false }).Ended("2026-03-02")
+        var job = Job(isPublic).PartyWith("direct", p => p with { NaturalPerson = false })
+            .PartyWith(owner, p => p with { NaturalPerson = false }).Ended("2026-03-02")
             .Notice("2026-03-19", Manner.Substituted, owner, "direct");
         Assert.Equal(expected, job.On(asOf).Get("preliminary-notice.last-day").Standing);
     }

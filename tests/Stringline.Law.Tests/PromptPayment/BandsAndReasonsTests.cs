@@ -4,43 +4,67 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PromptPayment;
 
-/// <summary>Every finding about money that is due: the section it rests on, a band from its first reading to its last, and a title.</summary>
+/// <summary>
+/// Every finding about money that is due: the section it rests on, a band from its first reading to its last, and a title.
+/// </summary>
 public sealed class BandsAndReasonsTests
 {
-    private static JobBuilder Claim(JobBuilder job) => job.Add(i => new DisputeClaimSent { Index = i, On = When("2026-06-01"), Received = Day("2026-06-03"), Amount = 5_200m, Manner = Manner.CertifiedMail });
+    private static JobBuilder Claim(JobBuilder job) =>
+        job.Add(i => new DisputeClaimSent { Index = i, On = When("2026-06-01"), Received = Day("2026-06-03"), Amount = 5_200m,
+            Manner = Manner.CertifiedMail });
 
-    private static JobBuilder Answered(JobBuilder job) => job.Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-06-20"), Undisputed = 100m });
+    private static JobBuilder Answered(JobBuilder job) =>
+        job.Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-06-20"), Undisputed = 100m });
 
     private static JobBuilder Demanded(JobBuilder job) => job.Add(i => new ConferenceDemanded { Index = i, On = When("2026-06-25") });
 
     private static JobBuilder Held(JobBuilder job) => job.Add(i => new ConferenceHeld { Index = i, On = When("2026-07-10") });
 
-    private static JobBuilder Request(JobBuilder job) => job.Add(i => new ClaimRequestMade { Index = i, On = When("2026-06-01"), Amount = 5_200m });
+    private static JobBuilder Request(JobBuilder job) =>
+        job.Add(i => new ClaimRequestMade { Index = i, On = When("2026-06-01"), Amount = 5_200m });
 
-    private static JobBuilder Owner() => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct").Licensed("2012-06-01..").Work(w => w with { LowRiseResidential = false })
-        .Contract(c => c with { On = Day("2026-02-24"), Written = true, PaymentDueDays = 30, Price = 50_000m }).Furnished("2026-03-02", 50_000m)
-        .Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01") }).Retained("2026-04-01", 1_000m).PaymentDemanded("2026-04-15", 12_000m).Completed("2026-05-01")
+    private static JobBuilder Owner() => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").NoParty("direct")
+        .Licensed("2012-06-01..").Work(w => w with { LowRiseResidential = false })
+        .Contract(c => c with { On = Day("2026-02-24"), Written = true, PaymentDueDays = 30, Price = 50_000m })
+        .Furnished("2026-03-02", 50_000m)
+        .Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01") }).Retained("2026-04-01", 1_000m)
+        .PaymentDemanded("2026-04-15", 12_000m).Completed("2026-05-01")
         .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-06-24"), To = ["owner"] });
 
-    private static JobBuilder Hirer(WorkKind kind) => (kind == WorkKind.Public ? new JobBuilder().PublicWork() : new JobBuilder()).Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..")
-        .Work(w => w with { Body = PublicBody.State, DirectContract = new DirectContract { On = Day("2025-07-01") } }).Contract(c => c with { On = Day("2026-02-24"), Price = 50_000m }).Furnished("2026-03-02", 50_000m)
+    private static JobBuilder Hirer(WorkKind kind) => (kind == WorkKind.Public
+        ? new JobBuilder().PublicWork() : new JobBuilder()).Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..")
+        .Work(w => w with { Body = PublicBody.State, DirectContract = new DirectContract { On = Day("2025-07-01") } })
+        .Contract(c => c with { On = Day("2026-02-24"), Price = 50_000m }).Furnished("2026-03-02", 50_000m)
         .Retained("2026-04-01", 1_000m).HirerPaid("2026-04-15", 5_000m).HirerPaid("2026-05-04", 1_000m, PaymentOf.Retention);
 
-    private static JobBuilder Entity(PublicBody body) => new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..").Work(w => w with { Body = body })
-        .Contract(c => c with { On = Day("2025-07-14"), Price = 50_000m }).Furnished("2026-03-02", 50_000m).Retained("2026-04-01", 1_000m).PaymentDemanded("2026-04-15", 12_000m)
+    private static JobBuilder Entity(PublicBody body) =>
+        new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..").Work(w => w with { Body = body })
+        .Contract(c => c with { On = Day("2025-07-14"), Price = 50_000m }).Furnished("2026-03-02", 50_000m).Retained("2026-04-01", 1_000m)
+        .PaymentDemanded("2026-04-15", 12_000m)
         .Completed("2026-05-01", CompletionTheory.Acceptance);
 
     public static TheoryData<string, string> Findings => new()
     {
-        { "owner", "prompt-payment.progress=Civ. Code § 8800(a); retention.due=Civ. Code § 8812; retention.cap=Civ. Code § 8811(b)(1)(A); retention.disputed-work=Civ. Code § 8816(a); stop-work.posting=Civ. Code § 8834(a); stop-work.notice-first-day=Civ. Code § 8832; stop-work.first-day=Civ. Code § 8830; dispute-claim.owners-statement=Civ. Code § 8850(d); dispute-claim.conference=Civ. Code § 8850(e); dispute-claim.suspension-first-day=Civ. Code § 8850(k)" },
+        { "owner", "prompt-payment.progress=Civ. Code § 8800(a); retention.due=Civ. Code § 8812; retention.cap=Civ. Code § 8811(b)(1)(A); "
+            + "retention.disputed-work=Civ. Code § 8816(a); stop-work.posting=Civ. Code § 8834(a); stop-work.notice-first-day=Civ. Code § "
+            + "8832; stop-work.first-day=Civ. Code § 8830; dispute-claim.owners-statement=Civ. Code § 8850(d); "
+            + "dispute-claim.conference=Civ. Code § 8850(e); dispute-claim.suspension-first-day=Civ. Code § 8850(k)" },
         { "owner demanded", "dispute-claim.conference=Civ. Code § 8850(e)" },
         { "owner held", "dispute-claim.second-statement=Civ. Code § 8850(e)" },
-        { "hirer", "prompt-payment.progress=Bus. & Prof. Code § 7108.5; retention.due=Civ. Code § 8814; retention.cap=Civ. Code § 8811(b)(1)(A); dispute-claim.contractors-answer=Civ. Code § 8850(j)" },
+        { "hirer", "prompt-payment.progress=Bus. & Prof. Code § 7108.5; retention.due=Civ. Code § 8814; retention.cap=Civ. Code § "
+            + "8811(b)(1)(A); dispute-claim.contractors-answer=Civ. Code § 8850(j)" },
         { "waiting", "retention.due=Civ. Code § 8812" },
-        { "public hirer", "prompt-payment.progress=Pub. Contract Code § 10262.5; prompt-payment.report=Pub. Contract Code § 10262; retention.due=Pub. Contract Code § 7107(d); retention.cap=Pub. Contract Code § 7201(b)(1); dispute-claim.contractors-answer=Pub. Contract Code § 9204(d)(5)" },
-        { "entity", "prompt-payment.progress=Pub. Contract Code § 20104.50(b); retention.due=Pub. Contract Code § 7107(c); retention.cap=Pub. Contract Code § 7201(b)(1); dispute-claim.entitys-statement=Pub. Contract Code § 9204; dispute-claim.conference-last-day=Pub. Contract Code § 9204(d)(2); dispute-claim.conference=Pub. Contract Code § 9204(d)(2); dispute-claim.filing-last-day=Pub. Contract Code § 20104.2(a); dispute-claim.undisputed-part=Pub. Contract Code § 9204(d)(1)" },
+        { "public hirer", "prompt-payment.progress=Pub. Contract Code § 10262.5; prompt-payment.report=Pub. Contract Code § 10262; "
+            + "retention.due=Pub. Contract Code § 7107(d); retention.cap=Pub. Contract Code § 7201(b)(1); "
+            + "dispute-claim.contractors-answer=Pub. Contract Code § 9204(d)(5)" },
+        { "entity", "prompt-payment.progress=Pub. Contract Code § 20104.50(b); retention.due=Pub. Contract Code § 7107(c); "
+            + "retention.cap=Pub. Contract Code § 7201(b)(1); dispute-claim.entitys-statement=Pub. Contract Code § 9204; "
+            + "dispute-claim.conference-last-day=Pub. Contract Code § 9204(d)(2); dispute-claim.conference=Pub. Contract Code § "
+            + "9204(d)(2); dispute-claim.filing-last-day=Pub. Contract Code § 20104.2(a); dispute-claim.undisputed-part=Pub. Contract Code "
+            + "§ 9204(d)(1)" },
         { "entity held", "dispute-claim.second-statement=Pub. Contract Code § 9204(d)(2)" },
-        { "state", "prompt-payment.progress=Pub. Contract Code § 10261.5(a); retention.due=Pub. Contract Code § 7107(c); dispute-claim.arbitration-first-day=Pub. Contract Code § 10240.2" },
+        { "state", "prompt-payment.progress=Pub. Contract Code § 10261.5(a); retention.due=Pub. Contract Code § 7107(c); "
+            + "dispute-claim.arbitration-first-day=Pub. Contract Code § 10240.2" },
         { "state decided", "dispute-claim.arbitration-last-day=Pub. Contract Code § 10240.1" },
     };
 
@@ -50,8 +74,10 @@ public sealed class BandsAndReasonsTests
         "owner demanded" => Demanded(Claim(Owner())),
         "owner held" => Held(Demanded(Claim(Owner()))),
         // The claims procedure is one of direct contracts made from 2026 (Civ. Code § 8850(n)).
-        "hirer" => Request(Hirer(WorkKind.Private).Work(w => w with { DirectContract = w.DirectContract is { } made ? made with { On = Day("2026-01-05") } : null })),
-        "waiting" => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Furnished("2026-03-02", 50_000m).Retained("2026-04-01", 1_000m).Completed("2026-05-01"),
+        "hirer" => Request(Hirer(WorkKind.Private)
+            .Work(w => w with { DirectContract = w.DirectContract is { } made ? made with { On = Day("2026-01-05") } : null })),
+        "waiting" => new JobBuilder().Role(ClaimantRole.Subcontractor).Licensed("2012-06-01..").Furnished("2026-03-02", 50_000m)
+            .Retained("2026-04-01", 1_000m).Completed("2026-05-01"),
         "public hirer" => Request(Hirer(WorkKind.Public)),
         "entity" => Demanded(Answered(Claim(Entity(PublicBody.Local)))),
         "entity held" => Held(Demanded(Claim(Entity(PublicBody.Local)))),

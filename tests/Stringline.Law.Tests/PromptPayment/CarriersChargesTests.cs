@@ -41,7 +41,8 @@ public sealed class CarriersChargesTests
     [Proves("Bus. & Prof. Code § 7108.6")]
     public void Charges_of_the_first_days_of_a_month_are_those_of_the_month_before()
     {
-        var due = Carrier().Furnished("2026-03-02", 10_000m).Furnished("2026-04-01", 400m).PaymentDemanded("2026-04-03", 10_000m).On("2026-05-04").Get(Id);
+        var due = Carrier().Furnished("2026-03-02", 10_000m).Furnished("2026-04-01", 400m).PaymentDemanded("2026-04-03", 10_000m)
+            .On("2026-05-04").Get(Id);
         Assert.Equal(["2026-04-20"], due.DaysOf());
         Assert.Equal(Standing.InDoubt, due.Standing);
         Assert.True(due.Asks("In which month"));
@@ -52,9 +53,11 @@ public sealed class CarriersChargesTests
     [Proves("Bus. & Prof. Code § 7108.6")]
     public void What_is_disputed_may_be_held_by_half_as_much_again()
     {
-        var due = Carrier().Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m).Disputed("2026-04-10", 4_000m).On("2026-05-20").Get(Id);
+        var due = Carrier().Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m).Disputed("2026-04-10", 4_000m)
+            .On("2026-05-20").Get(Id);
         Assert.Equal(80m, due.Amount);
-        Assert.Equal(Standing.Done, Carrier().Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m).Paid("2026-04-20", 10_000m).On("2026-05-20").Get(Id).Standing);
+        Assert.Equal(Standing.Done, Carrier().Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m)
+            .Paid("2026-04-20", 10_000m).On("2026-05-20").Get(Id).Standing);
     }
 
     // "applies to all private works of improvement and to all public works of improvement".
@@ -66,7 +69,8 @@ public sealed class CarriersChargesTests
         Assert.Equal((Standing.Open, (decimal?)200m), (due.Standing, due.Amount));
     }
 
-    // The 5th, a Sunday, is the carrier's own day and so planned on the Friday before: it is told before the charges are submitted, and asked about afterwards.
+    // The 5th, a Sunday, is the carrier's own day and so planned on the Friday before: it is told before the charges are submitted, and
+    // asked about afterwards.
     [Theory]
     [InlineData("2026-04-03", Standing.Open)]
     [InlineData("2026-04-06", Standing.InDoubt)]
@@ -86,7 +90,8 @@ public sealed class CarriersChargesTests
     [Proves("Bus. & Prof. Code § 7108.6")]
     public void It_binds_a_licensed_contractor(string? hirer, string? asked)
     {
-        var due = Carrier().Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.EquipmentLessor, hirer).Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m).On("2026-05-20").Get(Id);
+        var due = Carrier().Party("sub", PartyCapacity.Subcontractor).Role(ClaimantRole.EquipmentLessor, hirer)
+            .Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m).On("2026-05-20").Get(Id);
         Assert.Equal(asked is null ? Standing.Open : Standing.InDoubt, due.Standing);
         if (asked is not null)
             Assert.True(due.Asks(asked));
@@ -96,7 +101,9 @@ public sealed class CarriersChargesTests
     [Proves("Bus. & Prof. Code § 7108.6")]
     public void Nobody_else_has_it()
     {
-        Assert.Null(Carrier().Claimant(c => c with { DumpTrucks = null }).Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m).On("2026-05-20").Find(Id));
-        Assert.Null(Carrier().Role(ClaimantRole.DirectContractor, "owner").Furnished("2026-03-02", 10_000m).PaymentDemanded("2026-04-03", 10_000m).On("2026-05-20").Find(Id));
+        Assert.Null(Carrier().Claimant(c => c with { DumpTrucks = null }).Furnished("2026-03-02", 10_000m)
+            .PaymentDemanded("2026-04-03", 10_000m).On("2026-05-20").Find(Id));
+        Assert.Null(Carrier().Role(ClaimantRole.DirectContractor, "owner").Furnished("2026-03-02", 10_000m)
+            .PaymentDemanded("2026-04-03", 10_000m).On("2026-05-20").Find(Id));
     }
 }

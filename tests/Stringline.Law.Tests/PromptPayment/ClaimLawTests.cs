@@ -5,13 +5,19 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PromptPayment;
 
-/// <summary>Which procedure governs a claim against a public entity, and what is said and asked about it (Pub. Contract Code §§ 9204, 20104, 20104.2).</summary>
+/// <summary>
+/// Which procedure governs a claim against a public entity, and what is said and asked about it (Pub. Contract Code §§ 9204, 20104,
+/// 20104.2).
+/// </summary>
 public sealed class ClaimLawTests
 {
-    private static Finding Statement(string? made, PublicBody? body, bool? stateContractAct, string? amount, string asOf = "2026-11-25", ClaimantRole role = ClaimantRole.DirectContractor, string received = "2026-10-05") => new JobBuilder().PublicWork()
+    private static Finding Statement(string? made, PublicBody? body, bool? stateContractAct, string? amount, string asOf = "2026-11-25",
+        ClaimantRole role = ClaimantRole.DirectContractor, string received = "2026-10-05") => new JobBuilder().PublicWork()
         .Role(role, role == ClaimantRole.DirectContractor ? "city" : "direct").Licensed("2012-06-01..").Furnished("2025-08-05", 88_000m)
-        .Work(w => w with { Body = body, StateContractAct = stateContractAct }).Contract(c => c with { On = made is null ? null : Day(made) })
-        .Add(i => new DisputeClaimSent { Index = i, On = When("2026-10-01"), Received = Day(received), Amount = amount is null ? null : decimal.Parse(amount, CultureInfo.InvariantCulture), Manner = Manner.CertifiedMail })
+        .Work(w => w with { Body = body, StateContractAct = stateContractAct })
+        .Contract(c => c with { On = made is null ? null : Day(made) })
+        .Add(i => new DisputeClaimSent { Index = i, On = When("2026-10-01"), Received = Day(received), Amount = amount is null
+            ? null : decimal.Parse(amount, CultureInfo.InvariantCulture), Manner = Manner.CertifiedMail })
         .On(asOf).Get(role == ClaimantRole.DirectContractor ? "dispute-claim.entitys-statement" : "dispute-claim.contractors-answer");
 
     // Received 5 October 2026: 45 days end on 19 November, 60 on 4 December. § 20104.2(b) and (c): 45 days below $50,000, 60 over it, to
@@ -65,7 +71,8 @@ public sealed class ClaimLawTests
         var statement = Statement(made, body, null, "18400", asOf, received: received);
         foreach (var section in (string[])["9204(g)", "9204(c)(3)"])
             Assert.Equal(section == ruledOut, statement.RuledOut($"Pub. Contract Code § {section}"));
-        foreach (var words in (string[])["High-Speed Rail Authority", "do what it calls for before then", "keeps its argument", "was not known when this was written"])
+        foreach (var words in (string[])["High-Speed Rail Authority", "do what it calls for before then", "keeps its argument",
+            "was not known when this was written"])
             Assert.Equal(words == says || (body == PublicBody.State && words == "do what it calls for before then"), statement.Says(words));
     }
 

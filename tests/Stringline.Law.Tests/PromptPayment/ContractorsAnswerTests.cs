@@ -4,17 +4,25 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PromptPayment;
 
-/// <summary>A claim through the contractor: on public work (Pub. Contract Code § 9204(d)(5)) and on private work (Civ. Code § 8850(j)).</summary>
+/// <summary>
+/// A claim through the contractor: on public work (Pub. Contract Code § 9204(d)(5)) and on private work (Civ. Code § 8850(j)).
+/// </summary>
 public sealed class ContractorsAnswerTests
 {
-    private static JobBuilder Public(string? made = "2025-07-01", PublicBody? body = PublicBody.Local, ClaimantRole role = ClaimantRole.Subcontractor) => new JobBuilder().PublicWork().Role(role, "direct")
-        .Licensed("2012-06-01..").Work(w => w with { Body = body, DirectContract = made is null ? null : new DirectContract { On = Day(made) } }).Furnished("2025-08-05", 88_000m);
+    private static JobBuilder Public(string? made = "2025-07-01", PublicBody? body =
+        PublicBody.Local, ClaimantRole role = ClaimantRole.Subcontractor) => new JobBuilder().PublicWork().Role(role, "direct")
+        .Licensed("2012-06-01..")
+        .Work(w => w with { Body = body, DirectContract = made is null ? null : new DirectContract { On = Day(made) } })
+        .Furnished("2025-08-05", 88_000m);
 
-    private static JobBuilder Private() => new JobBuilder().Role(ClaimantRole.Subcontractor).Contract(c => c with { On = Day("2026-02-24") }).Work(w => w with { LowRiseResidential = false });
+    private static JobBuilder Private() => new JobBuilder().Role(ClaimantRole.Subcontractor)
+        .Contract(c => c with { On = Day("2026-02-24") }).Work(w => w with { LowRiseResidential = false });
 
-    private static JobBuilder Requested(JobBuilder job, string on) => job.Add(i => new ClaimRequestMade { Index = i, On = When(on), Amount = 5_200m });
+    private static JobBuilder Requested(JobBuilder job, string on) =>
+        job.Add(i => new ClaimRequestMade { Index = i, On = When(on), Amount = 5_200m });
 
-    private static JobBuilder Answered(JobBuilder job, string on, bool? presented = null) => job.Add(i => new ClaimRequestAnswered { Index = i, On = When(on), Presented = presented });
+    private static JobBuilder Answered(JobBuilder job, string on, bool? presented = null) =>
+        job.Add(i => new ClaimRequestAnswered { Index = i, On = When(on), Presented = presented });
 
     private static Finding Answer(JobBuilder job, string asOf = "2026-07-01") => job.On(asOf).Get("dispute-claim.contractors-answer");
 
@@ -33,7 +41,8 @@ public sealed class ContractorsAnswerTests
     [InlineData(null, PublicBody.Local, ClaimantRole.Subcontractor, "2026-05-29", Standing.InDoubt, 1)]
     [Proves("Pub. Contract Code § 9204(d)(5)")]
     [Proves("Pub. Contract Code § 9204(g)")]
-    public void On_public_work_within_forty_five_days(string? made, PublicBody? body, ClaimantRole role, string asOf, Standing expected, int asked)
+    public void On_public_work_within_forty_five_days(string? made, PublicBody? body, ClaimantRole role, string asOf, Standing expected,
+        int asked)
     {
         var answer = Answer(Requested(Public(made, body, role), "2026-04-13"), asOf);
         Assert.Equal(["2026-05-28"], answer.DaysOf());
@@ -47,7 +56,9 @@ public sealed class ContractorsAnswerTests
     [Proves("Pub. Contract Code § 9204(d)(5)")]
     public void A_claim_is_taken_for_a_request_where_there_is_none()
     {
-        static JobBuilder Sent(string? received) => Public().Add(i => new DisputeClaimSent { Index = i, On = When("2026-04-10..2026-04-13"), Received = received is null ? null : Day(received), Amount = 5_200m });
+        static JobBuilder Sent(string? received) =>
+            Public().Add(i => new DisputeClaimSent { Index = i, On = When("2026-04-10..2026-04-13"), Received = received is null
+                ? null : Day(received), Amount = 5_200m });
         var sent = Answer(Sent(null));
         Assert.Equal(["2026-05-28 contractor's answer, 45 days after receipt, which was not before 2026-04-13"], sent.Lines());
         Assert.True(sent.Says("taken for such a request"));
@@ -75,7 +86,8 @@ public sealed class ContractorsAnswerTests
         Assert.Equal(["2026-06-04"], Answer(Requested(Requested(Public(), "2026-04-13"), "2026-04-20")).DaysOf());
     }
 
-    // Where § 9204 may not govern, the older procedure is told of for what is claimed up to $375,000 (§ 20104(a)), of a request or of a claim.
+    // Where § 9204 may not govern, the older procedure is told of for what is claimed up to $375,000 (§ 20104(a)), of a request or of a
+    // claim.
     [Theory]
     [InlineData(true, "375000", true)]
     [InlineData(true, "375000.01", false)]

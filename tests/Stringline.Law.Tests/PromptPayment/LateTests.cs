@@ -8,7 +8,8 @@ namespace Stringline.Law.Tests.PromptPayment;
 public sealed class LateTests
 {
     private static LateTerms Terms { get; } = new(
-        NumberTable.Shipped.On(Number.RetentionPenalty, Day("2026-03-16")), NumberTable.Shipped.On(Number.OwnersRetentionHeld, Day("2026-03-16")));
+        NumberTable.Shipped.On(Number.RetentionPenalty, Day("2026-03-16")),
+            NumberTable.Shipped.On(Number.OwnersRetentionHeld, Day("2026-03-16")));
 
     // 12,000 x 2% x 3 = 720.00, counted by hand. Day by day: 12,000 x 24% x 92 / 365 = 725.917..., from 16 March to 16 June.
     [Theory]
@@ -44,7 +45,8 @@ public sealed class LateTests
 
     [Fact]
     [Proves("Civ. Code § 8818")]
-    public void Nothing_withheld_costs_nothing() => Assert.Equal((0, 0m, 0m), Late.Penalty(0m, Day("2026-01-31"), Day("2027-01-31"), Terms));
+    public void Nothing_withheld_costs_nothing() =>
+        Assert.Equal((0, 0m, 0m), Late.Penalty(0m, Day("2026-01-31"), Day("2027-01-31"), Terms));
 
     // Nothing is late by the last day; a day after it a day counts: 12,000 x 24% / 365 = 7.89, and 10 percent interest 3.29.
     [Theory]
@@ -56,6 +58,7 @@ public sealed class LateTests
     public void Nothing_costs_anything_by_its_last_day(string asOf, decimal byDays, decimal interest)
     {
         Assert.Equal((0, 0m, byDays), Late.Penalty(12000m, Day("2026-03-16"), Day(asOf), Terms));
-        Assert.Equal(interest, Late.Interest(12000m, NumberTable.Shipped.On(Number.LegalRate, Day("2026-03-16")), Day("2026-03-16"), Day(asOf)));
+        Assert.Equal(interest, Late.Interest(12000m, NumberTable.Shipped.On(Number.LegalRate, Day("2026-03-16")), Day("2026-03-16"),
+            Day(asOf)));
     }
 }

@@ -7,13 +7,18 @@ namespace Stringline.Law.Tests.PromptPayment;
 /// <summary>The claims procedure of private work, paper by paper (Civ. Code §§ 8850, 8851), and days that are in doubt.</summary>
 public sealed class PrivateClaimStepsTests
 {
-    private static JobBuilder Job(string sent = "2026-04-13", string? received = "2026-04-14", ClaimantRole role = ClaimantRole.DirectContractor, string hiredBy = "owner", string made = "2026-02-24", Manner? manner = Manner.CertifiedMail) => new JobBuilder()
+    private static JobBuilder Job(string sent = "2026-04-13", string? received = "2026-04-14", ClaimantRole role =
+        ClaimantRole.DirectContractor, string hiredBy = "owner", string made = "2026-02-24", Manner? manner = Manner.CertifiedMail) =>
+            new JobBuilder()
         .Role(role, hiredBy).Contract(c => c with { On = Day(made) }).Work(w => w with { LowRiseResidential = false })
-        .Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null ? null : Day(received), Amount = 5_200m, Manner = manner });
+        .Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null
+            ? null : Day(received), Amount = 5_200m, Manner = manner });
 
-    private static JobBuilder Answered(JobBuilder job, string on, decimal? undisputed = null) => job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
+    private static JobBuilder Answered(JobBuilder job, string on, decimal? undisputed = null) =>
+        job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
 
-    private static JobBuilder Demanded(JobBuilder job, string on, Manner? manner = Manner.CertifiedMail) => job.Add(i => new ConferenceDemanded { Index = i, On = When(on), Manner = manner });
+    private static JobBuilder Demanded(JobBuilder job, string on, Manner? manner = Manner.CertifiedMail) =>
+        job.Add(i => new ConferenceDemanded { Index = i, On = When(on), Manner = manner });
 
     private static JobBuilder Held(JobBuilder job, string on) => job.Add(i => new ConferenceHeld { Index = i, On = When(on) });
 
@@ -32,7 +37,8 @@ public sealed class PrivateClaimStepsTests
     public void The_owners_days_run_from_the_receipt(string sent, string? received, string? reading) =>
         Assert.Equal(reading is null ? [] : [reading], Find(Job(sent, received), "owners-statement", "2026-04-20")?.Lines() ?? []);
 
-    // § 8850(d)(2): extended to Monday 1 June; an extension that ends no later than the thirtieth day gives nothing. Saturday 30 May ends on Monday.
+    // § 8850(d)(2): extended to Monday 1 June; an extension that ends no later than the thirtieth day gives nothing. Saturday 30 May ends
+    // on Monday.
     [Theory]
     [InlineData("2026-06-01", "2026-04-14", "2026-06-01 owner's statement, by the day agreed in writing", "2026-06-01", Standing.NotYet)]
     [InlineData("2026-05-30", "2026-04-14", "2026-06-01 owner's statement, by the day agreed in writing", "2026-06-02", Standing.Open)]
@@ -40,7 +46,8 @@ public sealed class PrivateClaimStepsTests
     [InlineData("2026-05-14", "2026-04-14", "2026-05-14 owner's statement, 30 days after receipt", "2026-05-15", Standing.Open)]
     [Proves("Civ. Code § 8850(d)")]
     [Proves("Civ. Code § 8850(g)")]
-    public void An_extension_agreed_on_moves_the_owners_last_day(string extended, string? received, string reading, string asOf, Standing expected)
+    public void An_extension_agreed_on_moves_the_owners_last_day(string extended, string? received, string reading, string asOf,
+        Standing expected)
     {
         var job = Job(received: received).Which(e => (DisputeClaimSent)e with { ExtendedTo = Day(extended) });
         var statement = Find(job, "owners-statement", asOf)!;
@@ -89,8 +96,10 @@ public sealed class PrivateClaimStepsTests
     public void What_the_file_does_not_say_is_asked()
     {
         Assert.Empty(Find(Job(), "owners-statement", "2026-04-20")!.Questions);
-        var silent = Find(Job(received: null, manner: null).Contract(c => c with { On = null }).Work(w => w with { LowRiseResidential = null }), "owners-statement", "2026-04-20")!;
-        Assert.Equal(["(contract.on)", "(work.lowRiseResidential)", "(dispute-claim-sent.received)", "(dispute-claim-sent.manner)"], silent.Questions.Select(q => q.Text[q.Text.LastIndexOf('(')..]));
+        var silent = Find(Job(received: null, manner: null).Contract(c => c with { On = null })
+            .Work(w => w with { LowRiseResidential = null }), "owners-statement", "2026-04-20")!;
+        Assert.Equal(["(contract.on)", "(work.lowRiseResidential)", "(dispute-claim-sent.received)", "(dispute-claim-sent.manner)"],
+            silent.Questions.Select(q => q.Text[q.Text.LastIndexOf('(')..]));
         Assert.Equal([false, false, true, true], silent.Questions.Select(q => q.Corrects is DisputeClaimSent));
         var answered = Find(Answered(Job(), "2026-05-04"), "owners-statement", "2026-05-20")!;
         Assert.True(answered.Says("Answered 2026-05-04 (Mon)"));
@@ -104,15 +113,22 @@ public sealed class PrivateClaimStepsTests
     [InlineData(null, null, null, "2026-05-15", "conference", "2026-05-15 the day after the owner's time to answer", Standing.Open)]
     [InlineData("2026-05-02..2026-05-04", null, null, "2026-05-05", "conference", "2026-05-04 the day of the answer", Standing.Open)]
     [InlineData("?", null, null, "2026-05-05", "conference", "2026-05-15 the day of the answer", Standing.Open)]
-    [InlineData(null, "2026-05-29..2026-06-01", null, "2026-07-01", "conference", "2026-07-01 30 days after the demand for a conference", Standing.NotYet)]
-    [InlineData(null, "2026-05-18 2026-06-01", null, "2026-07-02", "conference", "2026-07-01 30 days after the demand for a conference", Standing.Open)]
-    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2026-07-07", "second-statement", "2026-07-07 ten business days after the conference", Standing.NotYet)]
-    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2026-07-08", "second-statement", "2026-07-07 ten business days after the conference", Standing.Open)]
-    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2030-01-01", "second-statement", "2026-07-07 ten business days after the conference", Standing.InDoubt)]
-    [InlineData(null, "2026-06-01", null, "2029-12-31", "conference", "2026-07-01 30 days after the demand for a conference", Standing.Open)]
+    [InlineData(null, "2026-05-29..2026-06-01", null, "2026-07-01", "conference", "2026-07-01 30 days after the demand for a conference",
+        Standing.NotYet)]
+    [InlineData(null, "2026-05-18 2026-06-01", null, "2026-07-02", "conference", "2026-07-01 30 days after the demand for a conference",
+        Standing.Open)]
+    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2026-07-07", "second-statement",
+        "2026-07-07 ten business days after the conference", Standing.NotYet)]
+    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2026-07-08", "second-statement",
+        "2026-07-07 ten business days after the conference", Standing.Open)]
+    [InlineData(null, "2026-06-01", "2026-06-20..2026-06-22", "2030-01-01", "second-statement",
+        "2026-07-07 ten business days after the conference", Standing.InDoubt)]
+    [InlineData(null, "2026-06-01", null, "2029-12-31", "conference", "2026-07-01 30 days after the demand for a conference",
+        Standing.Open)]
     [Proves("Civ. Code § 8850(e)")]
     [Proves("Civ. Code § 8850(f)")]
-    public void One_step_follows_the_other(string? answered, string? demanded, string? held, string asOf, string? id, string? reading, Standing? expected)
+    public void One_step_follows_the_other(string? answered, string? demanded, string? held, string asOf, string? id, string? reading,
+        Standing? expected)
     {
         var job = Job();
         if (answered is not null)
@@ -143,8 +159,8 @@ public sealed class PrivateClaimStepsTests
         }
     }
 
-    // § 8850(k): answered between 2 and 4 May with a part not disputed, due 60 days after the 4th, Friday 3 July being a holiday of the courts
-    // Monday the 6th: told on 7 July, thirty days to Thursday 6 August, and work may stop on the eleventh day after it.
+    // § 8850(k): answered between 2 and 4 May with a part not disputed, due 60 days after the 4th, Friday 3 July being a holiday of the
+    // courts Monday the 6th: told on 7 July, thirty days to Thursday 6 August, and work may stop on the eleventh day after it.
     [Theory]
     [InlineData("0", "2026-07-10", null, null, null)]
     [InlineData("0.50", "2026-07-06", "2026-08-17", Standing.NotYet, "payment is due")]
@@ -153,17 +169,20 @@ public sealed class PrivateClaimStepsTests
     [InlineData(null, "2026-05-14", "2026-06-26", Standing.NotYet, "the claim is denied by silence")]
     [InlineData(null, "2026-05-15", "2026-06-26", Standing.InDoubt, "the claim is denied by silence")]
     [Proves("Civ. Code § 8850(k)")]
-    public void Work_may_be_suspended_thirty_and_ten_days_after_two_notices(string? undisputed, string asOf, string? stop, Standing? expected, string? says)
+    public void Work_may_be_suspended_thirty_and_ten_days_after_two_notices(string? undisputed, string asOf, string? stop,
+        Standing? expected, string? says)
     {
-        var job = undisputed is null ? Job() : Answered(Job(), "2026-05-02..2026-05-04", decimal.Parse(undisputed, System.Globalization.CultureInfo.InvariantCulture));
+        var job = undisputed is null
+            ? Job() : Answered(Job(), "2026-05-02..2026-05-04",
+                decimal.Parse(undisputed, System.Globalization.CultureInfo.InvariantCulture));
         var suspension = Find(job, "suspension-first-day", asOf);
         Assert.Equal(stop is null ? [] : [stop], suspension?.DaysOf() ?? []);
         Assert.Equal(expected, suspension?.Standing);
         Assert.True(says is null || suspension!.Says(says));
     }
 
-    // § 8850(k): denied by silence from 15 May. Told on the 18th, the 30th day after is Wednesday 17 June; mailed then, work may stop on the eleventh day
-    // after it, 28 June, "until payment is received".
+    // § 8850(k): denied by silence from 15 May. Told on the 18th, the 30th day after is Wednesday 17 June; mailed then, work may stop on
+    // the eleventh day after it, 28 June, "until payment is received".
     [Theory]
     [InlineData("2026-05-18", null, "2026-06-01", "2026-06-28", Standing.NotYet, "")]
     [InlineData("2026-05-18", null, "2026-06-19", "2026-07-03", Standing.NotYet, "")] // 19 and 20 June are shut: mailed on Monday the 22nd
@@ -176,7 +195,8 @@ public sealed class PrivateClaimStepsTests
     [InlineData("2026-05-14", "2026-06-17", "2026-06-28", "2026-06-28", Standing.InDoubt, "on which payment was first overdue")]
     [InlineData("2026-05-14 2026-05-18", "2026-06-17", "2026-06-28", "2026-06-28", Standing.Open, "")]
     [Proves("Civ. Code § 8850(k)")]
-    public void Both_notices_in_the_file_tell_the_day_on_which_work_may_stop(string told, string? intent, string asOf, string stop, Standing expected, string says)
+    public void Both_notices_in_the_file_tell_the_day_on_which_work_may_stop(string told, string? intent, string asOf, string stop,
+        Standing expected, string says)
     {
         var job = Job();
         foreach (var day in told.Split(' '))
@@ -201,7 +221,8 @@ public sealed class PrivateClaimStepsTests
     [Proves("Civ. Code § 8850(k)")]
     public void The_two_notices_go_by_registered_or_certified_mail(Manner? told, Manner? intent, Standing expected)
     {
-        var found = Find(Suspends(Suspends(Job(), "2026-05-18", SuspensionNotice.PaymentDue, told), "2026-06-17", SuspensionNotice.StopWork, intent), "suspension-first-day", "2026-06-28")!;
+        var found = Find(Suspends(Suspends(Job(), "2026-05-18", SuspensionNotice.PaymentDue, told), "2026-06-17", SuspensionNotice.StopWork,
+            intent), "suspension-first-day", "2026-06-28")!;
         Assert.Equal(expected, found.Standing);
         Assert.Equal(told is null || intent is null, found.Asks("(suspension-notice-sent.manner)"));
         Assert.Equal(expected == Standing.InDoubt, found.Says("send it again that way"));
@@ -212,15 +233,22 @@ public sealed class PrivateClaimStepsTests
     [Proves("Civ. Code § 8850(k)")]
     public void The_notices_need_a_claim_that_is_surely_denied_or_due()
     {
-        JobBuilder Both(JobBuilder job, string told, string intent) => Suspends(Suspends(job, told, SuspensionNotice.PaymentDue), intent, SuspensionNotice.StopWork);
-        Assert.Equal(Standing.InDoubt, Find(Both(Job(manner: Manner.Email), "2026-05-18", "2026-06-17"), "suspension-first-day", "2026-06-28")!.Standing);
-        Assert.Equal(Standing.InDoubt, Find(Both(Job(received: null), "2026-05-18", "2026-06-17"), "suspension-first-day", "2026-06-28")!.Standing);
+        JobBuilder Both(JobBuilder job, string told, string intent) =>
+            Suspends(Suspends(job, told, SuspensionNotice.PaymentDue), intent, SuspensionNotice.StopWork);
+        Assert.Equal(Standing.InDoubt,
+            Find(Both(Job(manner: Manner.Email), "2026-05-18", "2026-06-17"), "suspension-first-day", "2026-06-28")!.Standing);
+        Assert.Equal(Standing.InDoubt,
+            Find(Both(Job(received: null), "2026-05-18", "2026-06-17"), "suspension-first-day", "2026-06-28")!.Standing);
         Assert.Equal(Standing.InDoubt, Find(Both(Job(), "2026-05-18", "2026-06-17"), "suspension-first-day", "2030-01-02")!.Standing);
-        Assert.Equal(Standing.Open, Find(Both(Answered(Job(), "2026-05-04", 100m), "2026-07-07", "2026-08-06"), "suspension-first-day", "2026-08-17")!.Standing);
-        Assert.True(Find(Suspends(Job(), "2026-06-17", SuspensionNotice.StopWork), "suspension-first-day", "2026-06-28")!.Asks("(suspension-notice-sent)"));
-        Assert.True(Find(Suspends(Job(), "?", SuspensionNotice.PaymentDue), "suspension-first-day", "2026-06-28")!.Asks("(suspension-notice-sent)"));
+        Assert.Equal(Standing.Open,
+            Find(Both(Answered(Job(), "2026-05-04", 100m), "2026-07-07", "2026-08-06"), "suspension-first-day", "2026-08-17")!.Standing);
+        Assert.True(Find(Suspends(Job(), "2026-06-17", SuspensionNotice.StopWork), "suspension-first-day", "2026-06-28")!
+            .Asks("(suspension-notice-sent)"));
+        Assert.True(Find(Suspends(Job(), "?", SuspensionNotice.PaymentDue), "suspension-first-day", "2026-06-28")!
+            .Asks("(suspension-notice-sent)"));
         // Paid in time, nothing is left for which to stop.
-        Assert.Null(Find(Both(Answered(Job(), "2026-05-04", 100m), "2026-07-07", "2026-08-06").Paid("2026-07-01", 100m), "suspension-first-day", "2026-08-17"));
+        Assert.Null(Find(Both(Answered(Job(), "2026-05-04", 100m), "2026-07-07", "2026-08-06").Paid("2026-07-01", 100m),
+            "suspension-first-day", "2026-08-17"));
     }
 
     // Answered on 11 May: 60 days end on Friday 10 July, and the owner is told on the 11th; thirty days end on Monday 10 August.
@@ -237,10 +265,12 @@ public sealed class PrivateClaimStepsTests
     [InlineData(null, "2026-04-14", null, null, "(claim-request-answered.presented)")]
     [InlineData(true, "2026-04-14", 100, "2026-08-11", null)]
     [Proves("Civ. Code § 8850(k)")]
-    public void A_subcontractor_may_suspend_too_once_its_claim_was_presented_and_received(bool? presented, string? received, int? undisputed, string? stop, string? asked)
+    public void A_subcontractor_may_suspend_too_once_its_claim_was_presented_and_received(bool? presented, string? received,
+        int? undisputed, string? stop, string? asked)
     {
         var job = Job(received: received, role: ClaimantRole.Subcontractor, hiredBy: "direct")
-            .Add(i => new ClaimRequestMade { Index = i, On = When("2026-04-01") }).Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-04-10"), Presented = presented });
+            .Add(i => new ClaimRequestMade { Index = i, On = When("2026-04-01") })
+            .Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-04-10"), Presented = presented });
         if (undisputed is { } part)
             Answered(job, "2026-05-01", part);
         var suspension = Find(job, "suspension-first-day", "2026-05-15")!;
@@ -254,14 +284,18 @@ public sealed class PrivateClaimStepsTests
     [Fact]
     [Proves("Civ. Code § 8850(k)")]
     public void A_subcontractor_has_nothing_to_suspend_for_where_all_is_disputed() =>
-        Assert.Null(Find(Answered(Job(role: ClaimantRole.Subcontractor, hiredBy: "direct").Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-04-10"), Presented = true }), "2026-05-01", 0m), "suspension-first-day", "2026-05-15"));
+        Assert.Null(Find(Answered(Job(role: ClaimantRole.Subcontractor, hiredBy: "direct")
+            .Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-04-10"), Presented = true }), "2026-05-01", 0m),
+            "suspension-first-day", "2026-05-15"));
 
-    // §§ 8850(j), (n): where the procedure does not govern, or the claim goes through the contractor, nothing follows; a direct contractor is
-    // one whoever is entered as having hired it.
+    // §§ 8850(j), (n): where the procedure does not govern, or the claim goes through the contractor, nothing follows; a direct contractor
+    // is one whoever is entered as having hired it.
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, "owner", "2025-12-31", new[] { "dispute-claim.owners-statement" })]
-    [InlineData(ClaimantRole.Subcontractor, "direct", "2026-02-24", new[] { "dispute-claim.owners-statement", "dispute-claim.suspension-first-day" })]
-    [InlineData(ClaimantRole.DirectContractor, null, "2026-02-24", new[] { "dispute-claim.owners-statement", "dispute-claim.conference", "dispute-claim.suspension-first-day" })]
+    [InlineData(ClaimantRole.Subcontractor, "direct", "2026-02-24",
+        new[] { "dispute-claim.owners-statement", "dispute-claim.suspension-first-day" })]
+    [InlineData(ClaimantRole.DirectContractor, null, "2026-02-24",
+        new[] { "dispute-claim.owners-statement", "dispute-claim.conference", "dispute-claim.suspension-first-day" })]
     [Proves("Civ. Code § 8850(n)")]
     [Proves("Civ. Code § 8850(j)")]
     public void Nothing_follows_a_claim_that_the_procedure_does_not_reach(ClaimantRole role, string? hiredBy, string made, string[] ids)
@@ -284,7 +318,9 @@ public sealed class PrivateClaimStepsTests
     [Proves("Civ. Code § 8850(j)")]
     public void The_contractors_days_are_told_from_the_sending_where_it_is_known()
     {
-        Assert.True(Find(Job("2026-04-10..2026-04-13", role: ClaimantRole.Subcontractor, hiredBy: "direct"), "owners-statement", "2026-05-01")!.Says("not before 2026-05-13 for what was sent on 2026-04-13"));
-        Assert.False(Find(Job("?", role: ClaimantRole.Subcontractor, hiredBy: "direct"), "owners-statement", "2026-05-01")!.Says("not before"));
+        Assert.True(Find(Job("2026-04-10..2026-04-13", role: ClaimantRole.Subcontractor, hiredBy: "direct"), "owners-statement",
+            "2026-05-01")!.Says("not before 2026-05-13 for what was sent on 2026-04-13"));
+        Assert.False(Find(Job("?", role: ClaimantRole.Subcontractor, hiredBy: "direct"), "owners-statement", "2026-05-01")!
+            .Says("not before"));
     }
 }

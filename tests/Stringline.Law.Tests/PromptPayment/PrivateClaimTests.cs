@@ -8,9 +8,12 @@ namespace Stringline.Law.Tests.PromptPayment;
 /// <summary>The claims procedure of private work, contracts from 2026 (Civ. Code § 8850), step by step.</summary>
 public sealed class PrivateClaimTests
 {
-    private static JobBuilder Job(string? made = "2026-02-24", bool? lowRise = false, string? received = "2026-04-14", ClaimantRole role = ClaimantRole.DirectContractor, Manner? manner = Manner.CertifiedMail, string sent = "2026-04-13") => new JobBuilder()
-        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Contract(c => c with { On = made is null ? null : Day(made) }).Work(w => w with { LowRiseResidential = lowRise })
-        .Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null ? null : Day(received), Amount = 5_200m, Manner = manner });
+    private static JobBuilder Job(string? made = "2026-02-24", bool? lowRise = false, string? received = "2026-04-14", ClaimantRole role =
+        ClaimantRole.DirectContractor, Manner? manner = Manner.CertifiedMail, string sent = "2026-04-13") => new JobBuilder()
+        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct")
+        .Contract(c => c with { On = made is null ? null : Day(made) }).Work(w => w with { LowRiseResidential = lowRise })
+        .Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null
+            ? null : Day(received), Amount = 5_200m, Manner = manner });
 
     private static Finding Statement(JobBuilder job, string asOf = "2026-05-01") => job.On(asOf).Get("dispute-claim.owners-statement");
 
@@ -52,7 +55,8 @@ public sealed class PrivateClaimTests
         var statement = Statement(Job(), asOf);
         Assert.Equal(["2026-05-14"], statement.DaysOf());
         Assert.Equal((expected, 5_200m), (statement.Standing, statement.Amount));
-        Assert.Equal(Standing.Done, Statement(Job().Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-05-01") }), asOf).Standing);
+        Assert.Equal(Standing.Done,
+            Statement(Job().Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-05-01") }), asOf).Standing);
     }
 
     [Fact]
@@ -117,7 +121,8 @@ public sealed class PrivateClaimTests
         Assert.Equal(["2026-05-13"], answer.DaysOf());
         Assert.Equal((Standing.NotYet, 5_200m), (answer.Standing, answer.Amount));
         Assert.Equal(Standing.Open, asked.On("2026-05-14").Get("dispute-claim.contractors-answer").Standing);
-        Assert.Equal(Standing.Done, asked.Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-05-04"), Presented = false }).On("2026-05-14").Get("dispute-claim.contractors-answer").Standing);
+        Assert.Equal(Standing.Done, asked.Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-05-04"), Presented = false })
+            .On("2026-05-14").Get("dispute-claim.contractors-answer").Standing);
     }
 
     // Nor is a contractor bound to answer under a direct contract made before the section, or on low-rise housing.
@@ -148,9 +153,11 @@ public sealed class PrivateClaimTests
         Assert.Null(Job().On("2026-05-14").Find("dispute-claim.conference"));
         var silent = Job().On("2026-07-01").Get("dispute-claim.conference");
         Assert.Equal((Standing.Open, "2026-05-15"), (silent.Standing, Assert.Single(silent.DaysOf())));
-        Assert.Equal(["2026-05-04"], Job().Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-05-04") }).On("2026-05-05").Get("dispute-claim.conference").DaysOf());
+        Assert.Equal(["2026-05-04"], Job().Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-05-04") }).On("2026-05-05")
+            .Get("dispute-claim.conference").DaysOf());
         // Demanded Monday 1 June: Wednesday 1 July.
-        static JobBuilder Demanded(Manner? manner) => Job().Add(i => new ConferenceDemanded { Index = i, On = When("2026-06-01"), Manner = manner });
+        static JobBuilder Demanded(Manner? manner) =>
+            Job().Add(i => new ConferenceDemanded { Index = i, On = When("2026-06-01"), Manner = manner });
         Assert.Equal(["2026-07-01"], Demanded(Manner.CertifiedMail).On("2026-07-01").Get("dispute-claim.conference").DaysOf());
         Assert.Equal(Standing.NotYet, Demanded(null).On("2026-07-01").Get("dispute-claim.conference").Standing);
         Assert.Equal(Standing.Open, Demanded(Manner.CertifiedMail).On("2026-07-02").Get("dispute-claim.conference").Standing);
@@ -165,13 +172,15 @@ public sealed class PrivateClaimTests
     [Proves("Civ. Code § 8850(f)")]
     public void Ten_business_days_after_the_conference_the_owner_states_what_is_left(string asOf, Standing expected)
     {
-        var second = Job().Add(i => new ConferenceDemanded { Index = i, On = When("2026-06-01") }).Add(i => new ConferenceHeld { Index = i, On = When("2026-06-22") }).On(asOf).Get("dispute-claim.second-statement");
+        var second = Job().Add(i => new ConferenceDemanded { Index = i, On = When("2026-06-01") })
+            .Add(i => new ConferenceHeld { Index = i, On = When("2026-06-22") }).On(asOf).Get("dispute-claim.second-statement");
         Assert.Equal(["2026-07-07"], second.DaysOf());
         Assert.Equal(expected, second.Standing);
         Assert.True(second.Says("mediation"));
     }
 
-    // Denied by silence from 15 May. Told that day; thirty days end on Sunday 14 June, so the second notice is mailed on the 15th, and work may stop on the 26th.
+    // Denied by silence from 15 May. Told that day; thirty days end on Sunday 14 June, so the second notice is mailed on the 15th, and work
+    // may stop on the 26th.
     [Fact]
     [Proves("Civ. Code § 8850(k)")]
     public void Work_may_be_suspended_after_two_notices()
@@ -182,7 +191,8 @@ public sealed class PrivateClaimTests
         Assert.True(suspend.Says("on 2026-06-15 (Mon)"));
         Assert.Equal(Standing.NotYet, Job().On("2026-05-14").Get("dispute-claim.suspension-first-day").Standing);
         Assert.Equal(["2026-07-17"], Job().On("2026-06-05").Get("dispute-claim.suspension-first-day").DaysOf());
-        static JobBuilder Answered(decimal? undisputed) => Job().Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-05-04"), Undisputed = undisputed });
+        static JobBuilder Answered(decimal? undisputed) =>
+            Job().Add(i => new DisputeClaimAnswered { Index = i, On = When("2026-05-04"), Undisputed = undisputed });
         Assert.Null(Answered(null).On("2026-07-10").Find("dispute-claim.suspension-first-day"));
         Assert.Null(Answered(0m).On("2026-07-10").Find("dispute-claim.suspension-first-day"));
         // The undisputed part was due by Monday 6 July, 60 days from 4 May being Friday 3 July, a holiday of the courts.

@@ -9,30 +9,40 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.Tests.PromptPayment;
 
 /// <summary>
-/// What holds of every sum that is to be paid by a day, on private and public work: the penalty is on what is held and no more, from the day after
-/// it was due (Civ. Code §§ 8800, 8818; Bus. &amp; Prof. Code §§ 7108.5, 7108.6; Pub. Contract Code § 7107).
+/// What holds of every sum that is to be paid by a day, on private and public work: the penalty is on what is held and no more, from the
+/// day after it was due (Civ. Code §§ 8800, 8818; Bus. &amp; Prof. Code §§ 7108.5, 7108.6; Pub. Contract Code § 7107).
 /// </summary>
 public sealed partial class PromptPaymentProperties
 {
     private static readonly int Tries = Times.AtMost(3000);
 
-    private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked = Gen.Select(LienJobGen.HalfAYear.Private, Money, Gen.Bool, LienJobGen.HalfAYear.AsOf,
-        (job, money, isPublic, asOf) => (LienJobGen.As(money.Aggregate(job, static (so, entry) => so.With(entry)), isPublic ? WorkKind.Public : WorkKind.Private), asOf));
+    private static readonly Gen<(JobFile Job, LocalDate AsOf)> Asked =
+        Gen.Select(LienJobGen.HalfAYear.Private, Money, Gen.Bool, LienJobGen.HalfAYear.AsOf,
+        (job, money, isPublic, asOf) =>
+            (LienJobGen.As(money.Aggregate(job, static (so, entry) => so.With(entry)), isPublic
+                ? WorkKind.Public : WorkKind.Private), asOf));
 
     private static Gen<Entry[]> Money => Gen.OneOf(
-        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) => (Entry)new PaymentDemanded { Index = 0, On = on, Amount = amount }),
-        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, Gen.Enum<PaymentOf>(), (on, amount, of) => (Entry)new HirerPaid { Index = 0, On = on, Amount = amount, Of = of }),
-        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) => (Entry)new Retained { Index = 0, On = on, Amount = amount }),
-        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) => (Entry)new Paid { Index = 0, On = on, Amount = amount }),
-        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) => (Entry)new Disputed { Index = 0, On = on, Amount = amount })).Array[0, 5];
+        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) =>
+            (Entry)new PaymentDemanded { Index = 0, On = on, Amount = amount }),
+        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, Gen.Enum<PaymentOf>(), (on, amount, of) =>
+            (Entry)new HirerPaid { Index = 0, On = on, Amount = amount, Of = of }),
+        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) =>
+            (Entry)new Retained { Index = 0, On = on, Amount = amount }),
+        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) =>
+            (Entry)new Paid { Index = 0, On = on, Amount = amount }),
+        Gen.Select(LienJobGen.HalfAYear.When, LienJobGen.HalfAYear.Money, (on, amount) =>
+            (Entry)new Disputed { Index = 0, On = on, Amount = amount })).Array[0, 5];
 
     private static IReadOnlyList<Finding> Due((JobFile Job, LocalDate AsOf) asked) =>
         [.. Assessment.Of(asked.Job, asked.AsOf, OpenDays.Statutory).Findings.Where(IsSumDue)];
 
     private static bool IsSumDue(Finding finding) => finding.Id != "prompt-payment.report"
-        && (finding.Id.StartsWith("prompt-payment.", StringComparison.Ordinal) || finding.Id.StartsWith("retention.due", StringComparison.Ordinal));
+        && (finding.Id.StartsWith("prompt-payment.", StringComparison.Ordinal)
+            || finding.Id.StartsWith("retention.due", StringComparison.Ordinal));
 
-    private static string Print((JobFile Job, LocalDate AsOf) asked) => $"{asked.AsOf} {asked.Job.Work.Kind} {asked.Job.Work.Body}: {asked.Job.Print()}";
+    private static string Print((JobFile Job, LocalDate AsOf) asked) =>
+        $"{asked.AsOf} {asked.Job.Work.Kind} {asked.Job.Work.Body}: {asked.Job.Print()}";
 
     [GeneratedRegex(@"(?:so|:) \$([\d,]+\.\d\d) is wrongly withheld")]
     private static partial Regex Withheld();
@@ -62,14 +72,18 @@ public sealed partial class PromptPaymentProperties
                 foreach (var reason in finding.Why.Tree())
                 {
                     foreach (Match match in Withheld().Matches(reason.Text))
-                        Assert.True(decimal.Parse(match.Groups[1].Value, NumberStyles.Number, CultureInfo.InvariantCulture) <= held, $"{finding.Id}: {reason.Text} of {held}");
+                        Assert.True(decimal.Parse(match.Groups[1].Value, NumberStyles.Number, CultureInfo.InvariantCulture) <= held,
+                            $"{finding.Id}: {reason.Text} of {held}");
                 }
 
                 if (finding.Amount is not { } penalty || finding.Band is not { } band)
                     continue;
                 // Two percent a month, or ten a year: never more than whole months at two percent, and a cent for each sum that is rounded.
-                var months = Math.Max(0, NodaTime.Period.Between(band.Earliest.Day, LocalDate.Max(band.Earliest.Day, asked.AsOf), PeriodUnits.Months).Months + 1);
-                Assert.True(penalty <= held * NumberTable.Shipped.On(Number.RetentionPenalty, asked.AsOf).Value / 100m * months + (0.01m * (asked.Job.Entries.Count + 1)), $"{finding.Id}: {penalty} on {held} for {months} months");
+                var months =
+                    Math.Max(0, NodaTime.Period.Between(band.Earliest.Day, LocalDate.Max(band.Earliest.Day, asked.AsOf),
+                        PeriodUnits.Months).Months + 1);
+                Assert.True(penalty <= held * NumberTable.Shipped.On(Number.RetentionPenalty, asked.AsOf).Value / 100m * months
+                    + (0.01m * (asked.Job.Entries.Count + 1)), $"{finding.Id}: {penalty} on {held} for {months} months");
             }
         },
         print: Print, iter: Tries);
@@ -92,14 +106,19 @@ public sealed partial class PromptPaymentProperties
     // What was paid is on a known day; of a day in doubt the earliest counts, so a greater sum is never worth less.
     [Fact]
     [Proves("Civ. Code § 1479")]
-    public void Raising_what_was_paid_never_raises_what_is_due() => Gen.Select(Asked, Gen.Int[1, 100_000], Gen.Int[0, 99]).Where(t => t.Item1.Job.Entries.Any(static e => e is Paid)).Sample(
+    public void Raising_what_was_paid_never_raises_what_is_due() =>
+        Gen.Select(Asked, Gen.Int[1, 100_000], Gen.Int[0, 99]).Where(t => t.Item1.Job.Entries.Any(static e => e is Paid)).Sample(
         (asked, cents, place) =>
         {
             int[] paid = [.. Enumerable.Range(0, asked.Job.Entries.Count).Where(i => asked.Job.Entries[i] is Paid)];
             var at = paid[place % paid.Length];
-            var raised = asked.Job with { Entries = [.. asked.Job.Entries.Select((e, i) => i == at ? (Paid)e with { Amount = ((Paid)e).Amount + (cents / 100m) } : e)] };
-            Assert.True(Assessment.Of(raised, asked.AsOf, OpenDays.Statutory).Owed.Demand <= Assessment.Of(asked.Job, asked.AsOf, OpenDays.Statutory).Owed.Demand);
-            Assert.True(Sum((raised, asked.AsOf)) <= Sum(asked) + (0.01m * (asked.Job.Entries.Count + 1)), $"{Sum(asked)} became {Sum((raised, asked.AsOf))}");
+            var raised =
+                asked.Job with { Entries =
+                    [.. asked.Job.Entries.Select((e, i) => i == at ? (Paid)e with { Amount = ((Paid)e).Amount + (cents / 100m) } : e)] };
+            Assert.True(Assessment.Of(raised, asked.AsOf, OpenDays.Statutory).Owed.Demand
+                <= Assessment.Of(asked.Job, asked.AsOf, OpenDays.Statutory).Owed.Demand);
+            Assert.True(Sum((raised, asked.AsOf)) <= Sum(asked) + (0.01m * (asked.Job.Entries.Count + 1)),
+                $"{Sum(asked)} became {Sum((raised, asked.AsOf))}");
         },
         print: t => $"{Print(t.Item1)} +{t.Item2} {t.Item3}", iter: Tries);
 

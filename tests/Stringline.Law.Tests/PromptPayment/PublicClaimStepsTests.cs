@@ -7,16 +7,22 @@ namespace Stringline.Law.Tests.PromptPayment;
 /// <summary>A claim against a public entity, paper by paper: which paper counts for which step, and days that are in doubt.</summary>
 public sealed class PublicClaimStepsTests
 {
-    private static JobBuilder Job(string? made = "2025-07-14", PublicBody? body = PublicBody.Local, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder().PublicWork()
-        .Role(role, role == ClaimantRole.DirectContractor ? "city" : "direct").Licensed("2012-06-01..").Work(w => w with { Body = body }).Contract(c => c with { On = made is null ? null : Day(made), Price = 88_000m })
+    private static JobBuilder Job(string? made = "2025-07-14", PublicBody? body =
+        PublicBody.Local, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder().PublicWork()
+        .Role(role, role == ClaimantRole.DirectContractor ? "city" : "direct").Licensed("2012-06-01..").Work(w => w with { Body = body })
+        .Contract(c => c with { On = made is null ? null : Day(made), Price = 88_000m })
         .Furnished("2025-08-05", 88_000m);
 
-    private static JobBuilder Claim(JobBuilder job, string sent = "2026-06-01", string? received = "2026-06-03", decimal? amount = 18_400m) =>
-        job.Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null ? null : Day(received), Amount = amount, Manner = Manner.CertifiedMail });
+    private static JobBuilder Claim(JobBuilder job, string sent =
+        "2026-06-01", string? received = "2026-06-03", decimal? amount = 18_400m) =>
+        job.Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null
+            ? null : Day(received), Amount = amount, Manner = Manner.CertifiedMail });
 
-    private static JobBuilder Answered(JobBuilder job, string on, decimal? undisputed = null) => job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
+    private static JobBuilder Answered(JobBuilder job, string on, decimal? undisputed = null) =>
+        job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
 
-    private static JobBuilder Demanded(JobBuilder job, string on) => job.Add(i => new ConferenceDemanded { Index = i, On = When(on), Manner = Manner.CertifiedMail });
+    private static JobBuilder Demanded(JobBuilder job, string on) =>
+        job.Add(i => new ConferenceDemanded { Index = i, On = When(on), Manner = Manner.CertifiedMail });
 
     private static JobBuilder Held(JobBuilder job, string on) => job.Add(i => new ConferenceHeld { Index = i, On = When(on) });
 
@@ -37,7 +43,8 @@ public sealed class PublicClaimStepsTests
         Assert.Equal(expected == Standing.Done, statement.Says("Answered"));
     }
 
-    // Sent between 10 and 13 April, the receipt not told: 45 days after the 13th are 28 May. The claimant's own 15 days are planned from the
+    // Sent between 10 and 13 April, the receipt not told: 45 days after the 13th are 28 May. The claimant's own 15 days are planned from
+    // the
     // 45th day after the 10th, 25 May: 9 June (§ 20104.2(d)).
     [Fact]
     [Proves("Pub. Contract Code § 9204(d)(1)")]
@@ -89,8 +96,8 @@ public sealed class PublicClaimStepsTests
         Assert.Empty(Find(Claim(Job()), "conference-last-day")!.Questions);
     }
 
-    // § 9204(d)(2): demanded Monday 5 October, the conference is scheduled by Wednesday 4 November. Held Friday 6 November, ten business days
-    // without Veterans Day end on Monday 23 November. The section as read ends with 2026.
+    // § 9204(d)(2): demanded Monday 5 October, the conference is scheduled by Wednesday 4 November. Held Friday 6 November, ten business
+    // days without Veterans Day end on Monday 23 November. The section as read ends with 2026.
     [Theory]
     [InlineData("2026-11-04", null, "conference", "2026-11-04", Standing.NotYet)]
     [InlineData("2026-11-05", null, "conference", "2026-11-04", Standing.Open)]
@@ -103,7 +110,8 @@ public sealed class PublicClaimStepsTests
     [InlineData("2026-11-24", "2026-10-05", "second-statement", "2026-10-20", Standing.Open)]
     [Proves("Pub. Contract Code § 9204(d)(2)")]
     [Proves("Pub. Contract Code § 9204(i)")]
-    public void The_conference_and_the_second_statement_have_days_of_their_own(string asOf, string? held, string id, string day, Standing expected)
+    public void The_conference_and_the_second_statement_have_days_of_their_own(string asOf, string? held, string id, string day,
+        Standing expected)
     {
         var job = Demanded(Claim(Job()), "2026-10-05");
         var step = Find(held is null ? job : Held(job, held), id, asOf)!;
@@ -111,8 +119,8 @@ public sealed class PublicClaimStepsTests
         Assert.Equal(expected, step.Standing);
     }
 
-    // § 9204(d)(1) and (4): answered between 8 and 10 July, the part not disputed is due 60 days after the 10th, on 8 September, and what came
-    // from the 8th on may be for it. 7 percent of 7,300.00 is 1.40 a day.
+    // § 9204(d)(1) and (4): answered between 8 and 10 July, the part not disputed is due 60 days after the 10th, on 8 September, and what
+    // came from the 8th on may be for it. 7 percent of 7,300.00 is 1.40 a day.
     [Theory]
     [InlineData("0", null, null, null)]
     [InlineData("0.50", null, Standing.Open, "0.00")]
@@ -124,14 +132,16 @@ public sealed class PublicClaimStepsTests
     [Proves("Pub. Contract Code § 9204(d)(4)")]
     public void What_is_not_disputed_is_paid_or_bears_interest(string undisputed, string? paid, Standing? expected, string? interest)
     {
-        var job = Answered(Claim(Job()), "2026-07-08..2026-07-10", decimal.Parse(undisputed, System.Globalization.CultureInfo.InvariantCulture));
+        var job = Answered(Claim(Job()), "2026-07-08..2026-07-10",
+            decimal.Parse(undisputed, System.Globalization.CultureInfo.InvariantCulture));
         var part = Find(paid is null ? job : job.Paid(paid, 7_300m), "undisputed-part", "2026-09-10");
         Assert.Equal(expected, part?.Standing);
         Assert.Equal(interest is null ? null : decimal.Parse(interest, System.Globalization.CultureInfo.InvariantCulture), part?.Amount);
         Assert.Equal(expected is null ? [] : ["2026-09-08"], part?.DaysOf() ?? []);
         Assert.Equal(expected is not null, part?.Sections.Contains("Pub. Contract Code § 9204(d)(4)") ?? false);
         if (expected is not null)
-            Assert.DoesNotContain("Pub. Contract Code § 9204(d)(4)", Find(Answered(Claim(Job()), "2026-07-10", 7_300m), "undisputed-part", "2026-09-08")!.Sections);
+            Assert.DoesNotContain("Pub. Contract Code § 9204(d)(4)",
+                Find(Answered(Claim(Job()), "2026-07-10", 7_300m), "undisputed-part", "2026-09-08")!.Sections);
     }
 
     // § 20104.2(a): on or before the date of final payment. While § 9204 governs, a later claim is in doubt and not lost.
@@ -162,7 +172,8 @@ public sealed class PublicClaimStepsTests
     {
         var job = Claim(Job(body: PublicBody.State)).Add(i => new FinalDecisionServed { Index = i, On = When("2026-10-05..2026-10-07") });
         var last = Find(job, "arbitration-last-day")!;
-        Assert.Equal(["2027-01-03 final decision served on its earliest day", "2027-01-05 final decision served on its latest day"], last.Lines());
+        Assert.Equal(["2027-01-03 final decision served on its earliest day", "2027-01-05 final decision served on its latest day"],
+            last.Lines());
         Assert.Equal((Standing.Open, "2026-12-31"), (last.Standing, last.Plan()));
         Assert.Equal(Standing.InDoubt, Find(job, "arbitration-last-day", "2027-06-01")!.Standing);
         Assert.Single(last.Questions);
@@ -178,7 +189,8 @@ public sealed class PublicClaimStepsTests
     [InlineData(PublicBody.Local, true, "2025-10-22", null)]
     [InlineData(null, true, "2025-10-22", null)]
     [Proves("Pub. Contract Code § 10240.2")]
-    public void Arbitration_without_a_decision_waits_for_240_days_after_acceptance(PublicBody? body, bool claimed, string? accepted, string? first)
+    public void Arbitration_without_a_decision_waits_for_240_days_after_acceptance(PublicBody? body, bool claimed, string? accepted,
+        string? first)
     {
         var job = Job(body: body);
         if (claimed)
@@ -188,8 +200,8 @@ public sealed class PublicClaimStepsTests
         Assert.Equal(first, Find(job, "arbitration-first-day")?.DaysOf().Single());
     }
 
-    // § 9204(d)(1), by the papers of the claim: sent in doubt or not received, in the wrong manner, under the older procedure (which asks for
-    // no manner), or after the end of the section.
+    // § 9204(d)(1), by the papers of the claim: sent in doubt or not received, in the wrong manner, under the older procedure (which asks
+    // for no manner), or after the end of the section.
     [Theory]
     [InlineData("2025-07-14", "2026-06-01", null, Manner.CertifiedMail, "2026-06-10", Standing.NotYet, false)]
     [InlineData("2025-07-14", "2026-06-01", "2026-06-03", null, "2026-08-10", Standing.Open, false)]
@@ -199,17 +211,25 @@ public sealed class PublicClaimStepsTests
     [InlineData("2016-12-31", "2026-06-01", "2026-06-03", Manner.Email, "2027-01-05", Standing.Open, false)]
     [Proves("Pub. Contract Code § 9204(d)(1)")]
     [Proves("Pub. Contract Code § 20104.2")]
-    public void How_a_claim_was_sent_counts_under_the_newer_section(string? made, string sent, string? received, Manner? manner, string asOf, Standing expected, bool again)
+    public void How_a_claim_was_sent_counts_under_the_newer_section(string? made, string sent, string? received, Manner? manner,
+        string asOf, Standing expected, bool again)
     {
-        var statement = Find(Claim(Job(made), sent, received).Which(e => (DisputeClaimSent)e with { Manner = manner }), "entitys-statement", asOf)!;
+        var statement =
+            Find(Claim(Job(made), sent, received).Which(e => (DisputeClaimSent)e with { Manner = manner }), "entitys-statement", asOf)!;
         Assert.Equal(expected, statement.Standing);
         Assert.Equal(again, statement.Says("send it again that way"));
-        Assert.Equal(received is null ? $"entity's statement, 45 days after receipt, which was not before {sent}" : "entity's statement, 45 days after receipt", statement.Band!.Earliest.Name);
-        Assert.True(statement.Says(received is null ? "within 45 days of receipt, which was not before the sending on 2026-06-01 (Mon), what" : "within 45 days of receipt, 2026-06-03 (Wed), what"));
-        Assert.All(statement.Questions.Where(q => q.Text.Contains("dispute-claim-sent", StringComparison.Ordinal)), q => Assert.IsType<DisputeClaimSent>(q.Corrects));
+        Assert.Equal(received is null
+            ? $"entity's statement, 45 days after receipt, which was not before {sent}" : "entity's statement, 45 days after receipt",
+            statement.Band!.Earliest.Name);
+        Assert.True(statement.Says(received is null
+            ? "within 45 days of receipt, which was not before the sending on 2026-06-01 (Mon), what"
+            : "within 45 days of receipt, 2026-06-03 (Wed), what"));
+        Assert.All(statement.Questions.Where(q => q.Text.Contains("dispute-claim-sent", StringComparison.Ordinal)),
+            q => Assert.IsType<DisputeClaimSent>(q.Corrects));
     }
 
-    // Days in doubt: a conference demanded between 24 and 27 July, after a claim of 1 to 5 June, is held by 26 August; one held between 21 and
+    // Days in doubt: a conference demanded between 24 and 27 July, after a claim of 1 to 5 June, is held by 26 August; one held between 21
+    // and
     // 28 August, ten business days after the 28th, Labor Day and Admission Day left out.
     [Fact]
     [Proves("Pub. Contract Code § 9204(d)(2)")]
@@ -219,12 +239,14 @@ public sealed class PublicClaimStepsTests
         Assert.Equal(["2026-08-26"], Find(job, "conference", "2026-08-01")!.DaysOf());
         Assert.Equal(["2026-09-15"], Find(Held(job, "2026-08-21..2026-08-28"), "second-statement", "2026-09-01")!.DaysOf());
         // Demanded on a day on which the claim may have been sent before.
-        Assert.Equal(Standing.Kept, Find(Demanded(Claim(Job(), "2026-06-01..2026-06-05"), "2026-06-02"), "conference-last-day", "2026-07-01")!.Standing);
+        Assert.Equal(Standing.Kept,
+            Find(Demanded(Claim(Job(), "2026-06-01..2026-06-05"), "2026-06-02"), "conference-last-day", "2026-07-01")!.Standing);
         Assert.NotNull(Find(Demanded(Claim(Job(), "2026-06-01..2026-06-05"), "2026-06-02"), "conference", "2026-07-01"));
         // Where either procedure may govern, the shorter time of the statement begins the claimant's fifteen days.
         Assert.Equal(["2026-08-02"], Find(Claim(Job(made: null), amount: 62_000m), "conference-last-day", "2026-07-01")!.DaysOf());
         // Answered between 6 and 13 July: 60 days end on Friday 11 September.
-        Assert.Equal(["2026-09-11"], Find(Answered(Claim(Job()), "2026-07-06..2026-07-13", 7_300m), "undisputed-part", "2026-09-10")!.DaysOf());
+        Assert.Equal(["2026-09-11"], Find(Answered(Claim(Job()), "2026-07-06..2026-07-13", 7_300m), "undisputed-part", "2026-09-10")!
+            .DaysOf());
     }
 
     // § 9204(i): a claim sent between 30 December and 2 January, its receipt not told, may be of 2027.
@@ -232,8 +254,10 @@ public sealed class PublicClaimStepsTests
     [Proves("Pub. Contract Code § 9204(i)")]
     public void A_claim_that_may_be_of_2027_has_no_sure_law()
     {
-        Assert.True(Find(Claim(Job(), "2026-12-30..2027-01-02", received: null), "entitys-statement", "2027-01-05")!.Says("was not known when this was written"));
-        Assert.True(Find(Claim(Job(), "2026-12-30..2026-12-31", received: null), "entitys-statement", "2027-01-05")!.Says("keeps its argument"));
+        Assert.True(Find(Claim(Job(), "2026-12-30..2027-01-02", received: null), "entitys-statement", "2027-01-05")!
+            .Says("was not known when this was written"));
+        Assert.True(Find(Claim(Job(), "2026-12-30..2026-12-31", received: null), "entitys-statement", "2027-01-05")!
+            .Says("keeps its argument"));
         // Outside both procedures the body is still asked about.
         Assert.True(Find(Claim(Job("2016-12-31", body: null), amount: 375_000.01m), "entitys-statement")!.Asks("(work.body)"));
     }
@@ -244,7 +268,8 @@ public sealed class PublicClaimStepsTests
     [Proves("Pub. Contract Code § 20104.2(a)")]
     public void What_is_settled_is_neither_told_nor_asked()
     {
-        var decided = Claim(Job(body: PublicBody.State)).Completed("2025-10-22", CompletionTheory.Acceptance).Add(i => new FinalDecisionServed { Index = i, On = When("2026-10-05") });
+        var decided = Claim(Job(body: PublicBody.State)).Completed("2025-10-22", CompletionTheory.Acceptance)
+            .Add(i => new FinalDecisionServed { Index = i, On = When("2026-10-05") });
         Assert.Equal(["2027-01-03 90 days after the final decision was served"], Find(decided, "arbitration-last-day")!.Lines());
         // With a decision nothing waits for the 240 days.
         Assert.Null(Find(decided, "arbitration-first-day"));

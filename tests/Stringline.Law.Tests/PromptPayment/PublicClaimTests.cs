@@ -5,19 +5,27 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PromptPayment;
 
-/// <summary>A direct contractor's claim against a public entity (Pub. Contract Code §§ 9204, 20104-20104.6, 10240.1). Counted apart with Python.</summary>
+/// <summary>
+/// A direct contractor's claim against a public entity (Pub. Contract Code §§ 9204, 20104-20104.6, 10240.1). Counted apart with Python.
+/// </summary>
 public sealed class PublicClaimTests
 {
-    private static JobBuilder Job(string? made = "2025-07-14", PublicBody? body = PublicBody.Local, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder().PublicWork()
-        .Role(role, role == ClaimantRole.DirectContractor ? "city" : "direct").Licensed("2012-06-01..").Work(w => w with { Body = body }).Contract(c => c with { On = made is null ? null : Day(made), Price = 88000m })
+    private static JobBuilder Job(string? made = "2025-07-14", PublicBody? body =
+        PublicBody.Local, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder().PublicWork()
+        .Role(role, role == ClaimantRole.DirectContractor ? "city" : "direct").Licensed("2012-06-01..").Work(w => w with { Body = body })
+        .Contract(c => c with { On = made is null ? null : Day(made), Price = 88000m })
         .Furnished("2025-08-05", 88000m);
 
-    private static JobBuilder Claim(JobBuilder job, string sent = "2026-10-01", string? received = "2026-10-05", decimal? amount = 18400m, Manner? manner = Manner.CertifiedMail) =>
-        job.Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null ? null : Day(received), Amount = amount, Manner = manner });
+    private static JobBuilder Claim(JobBuilder job, string sent = "2026-10-01", string? received = "2026-10-05", decimal? amount = 18400m,
+        Manner? manner = Manner.CertifiedMail) =>
+        job.Add(i => new DisputeClaimSent { Index = i, On = When(sent), Received = received is null
+            ? null : Day(received), Amount = amount, Manner = manner });
 
-    private static JobBuilder Answered(JobBuilder job, string on, decimal? undisputed = null) => job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
+    private static JobBuilder Answered(JobBuilder job, string on, decimal? undisputed = null) =>
+        job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
 
-    private static JobBuilder Demanded(JobBuilder job, string on) => job.Add(i => new ConferenceDemanded { Index = i, On = When(on), Manner = Manner.CertifiedMail });
+    private static JobBuilder Demanded(JobBuilder job, string on) =>
+        job.Add(i => new ConferenceDemanded { Index = i, On = When(on), Manner = Manner.CertifiedMail });
 
     private static Finding Statement(JobBuilder job, string asOf = "2026-11-25") => job.On(asOf).Get("dispute-claim.entitys-statement");
 
@@ -48,16 +56,21 @@ public sealed class PublicClaimTests
     [InlineData("2026-08-14", null, new[] { "2026-08-14" }, "2026-08-14", Standing.NotYet, "extended the entity's time to 2026-08-14")]
     [InlineData("2026-07-18", null, new[] { "2026-07-20" }, "2026-07-21", Standing.Open, "")]
     // § 9204(d)(1)(C): three days after the next meeting of the governing body, on Tuesday 4 August; one within the time gives nothing.
-    [InlineData(null, "2026-08-04", new[] { "2026-07-20", "2026-08-07" }, "2026-08-07", Standing.NotYet, "three days after the next meeting")]
+    [InlineData(null, "2026-08-04", new[] { "2026-07-20", "2026-08-07" }, "2026-08-07", Standing.NotYet,
+        "three days after the next meeting")]
     [InlineData(null, "2026-08-04", new[] { "2026-07-20", "2026-08-07" }, "2026-08-08", Standing.Open, "three days after the next meeting")]
     [InlineData(null, "2026-07-18", new[] { "2026-07-20" }, "2026-07-21", Standing.Open, "")]
     [InlineData("2026-08-14", "2026-08-04", new[] { "2026-08-14" }, "2026-08-15", Standing.Open, "")]
-    [InlineData("2026-08-14", "2026-08-18", new[] { "2026-08-14", "2026-08-21" }, "2026-08-15", Standing.NotYet, "three days after the next meeting")]
+    [InlineData("2026-08-14", "2026-08-18", new[] { "2026-08-14", "2026-08-21" }, "2026-08-15", Standing.NotYet,
+        "three days after the next meeting")]
     [Proves("Pub. Contract Code § 9204(d)(1)")]
     [Proves("Pub. Contract Code § 9204(d)(3)")]
-    public void An_extension_or_a_later_meeting_gives_the_entity_more_time(string? extended, string? meeting, string[] days, string asOf, Standing expected, string says)
+    public void An_extension_or_a_later_meeting_gives_the_entity_more_time(string? extended, string? meeting, string[] days, string asOf,
+        Standing expected, string says)
     {
-        var job = Claim(Job(), "2026-06-01", "2026-06-03").Which(e => (DisputeClaimSent)e with { ExtendedTo = extended is null ? null : Day(extended), NextMeeting = meeting is null ? null : Day(meeting) });
+        var job = Claim(Job(), "2026-06-01", "2026-06-03")
+            .Which(e => (DisputeClaimSent)e with { ExtendedTo = extended is null
+                ? null : Day(extended), NextMeeting = meeting is null ? null : Day(meeting) });
         var statement = Statement(job, asOf);
         Assert.Equal(days, statement.DaysOf());
         Assert.Equal((expected, new Band(statement.Readings[0], statement.Readings[^1])), (statement.Standing, statement.Band));
@@ -73,8 +86,10 @@ public sealed class PublicClaimTests
     {
         for (var day = Day("2026-06-01"); day < Day("2026-10-01"); day = day.PlusDays(1))
         {
-            foreach (var change in (Func<DisputeClaimSent, DisputeClaimSent>[])[e => e with { ExtendedTo = day }, e => e with { NextMeeting = day }])
-                Assert.True(Statement(Claim(Job(), "2026-06-01", "2026-06-03").Which(e => change((DisputeClaimSent)e)), "2026-06-10").Readings[^1].Day >= Day("2026-07-20"), LawText.IsoDay(day));
+            foreach (var change in (Func<DisputeClaimSent, DisputeClaimSent>[])[e =>
+                e with { ExtendedTo = day }, e => e with { NextMeeting = day }])
+                Assert.True(Statement(Claim(Job(), "2026-06-01", "2026-06-03").Which(e => change((DisputeClaimSent)e)),
+                    "2026-06-10").Readings[^1].Day >= Day("2026-07-20"), LawText.IsoDay(day));
         }
     }
 
@@ -82,13 +97,17 @@ public sealed class PublicClaimTests
     [Fact]
     [Proves("Pub. Contract Code § 20104.2")]
     public void The_older_procedure_knows_no_extension() =>
-        Assert.Equal(["2026-11-19"], Statement(Claim(Job("2016-12-31")).Which(e => (DisputeClaimSent)e with { ExtendedTo = Day("2026-12-18"), NextMeeting = Day("2026-12-08") })).DaysOf());
+        Assert.Equal(["2026-11-19"],
+            Statement(Claim(Job("2016-12-31"))
+                .Which(e => (DisputeClaimSent)e with { ExtendedTo = Day("2026-12-18"), NextMeeting = Day("2026-12-08") })).DaysOf());
 
-    // § 20104.2(b), (c), under a contract from before 2017. Received 5 October: further documents are asked for by 4 November. Given on the 20th, after 10
-    // days, the agency has 15 more, or 30 for a claim over $50,000; given after 40 days it has as many, from 28 November to 7 January.
+    // § 20104.2(b), (c), under a contract from before 2017. Received 5 October: further documents are asked for by 4 November. Given on the
+    // 20th, after 10 days, the agency has 15 more, or 30 for a claim over $50,000; given after 40 days it has as many, from 28 November to
+    // 7 January.
     [Theory]
     [InlineData(18400, "2026-10-19", "2026-10-29", new[] { "2026-11-13" }, "within 15 days after that", "2026-11-28")]
-    [InlineData(62000, "2026-10-19", "2026-10-29", new[] { "2026-11-30" }, "within 30 days after that", "2026-12-13")] // 28 November is a Saturday
+    // 28 November is a Saturday
+    [InlineData(62000, "2026-10-19", "2026-10-29", new[] { "2026-11-30" }, "within 30 days after that", "2026-12-13")]
     [InlineData(18400, "2026-10-19", "2026-11-28", new[] { "2027-01-07" }, "within 40 days after that", "2027-01-22")]
     [InlineData(18400, "2026-11-04", "2026-11-05", new[] { "2026-11-20" }, "within 15 days after that", "2026-12-05")]
     [InlineData(18400, "2026-11-05", "2026-11-06", new[] { "2026-11-19" }, "", "2026-12-04")]
@@ -96,7 +115,8 @@ public sealed class PublicClaimTests
     [InlineData(62000, "2026-10-19", null, new string[0], "30 days after it receives them", null)]
     [Proves("Pub. Contract Code § 20104.2")]
     [Proves("Pub. Contract Code § 20104.2(d)")]
-    public void Documents_asked_for_put_the_agencys_answer_off(int amount, string asked, string? given, string[] days, string says, string? conference)
+    public void Documents_asked_for_put_the_agencys_answer_off(int amount, string asked, string? given, string[] days, string says,
+        string? conference)
     {
         var job = Documents(Claim(Job("2016-12-31"), amount: amount), asked, given);
         var on = job.On("2026-11-28");
@@ -105,7 +125,8 @@ public sealed class PublicClaimTests
         Assert.True(statement.Says(says));
         Assert.Equal(asked == "2026-11-05", statement.RuledOut("Pub. Contract Code § 20104.2"));
         Assert.Equal(given is null, statement.Asks("(dispute-claim-sent.documentsGiven)"));
-        Assert.Equal(given is null || days[0].CompareTo("2026-11-28", StringComparison.Ordinal) >= 0 ? Standing.NotYet : Standing.Open, statement.Standing);
+        Assert.Equal(given is null || days[0].CompareTo("2026-11-28", StringComparison.Ordinal) >= 0
+            ? Standing.NotYet : Standing.Open, statement.Standing);
         Assert.Equal(conference is null ? [] : [conference], on.Find("dispute-claim.conference-last-day")?.DaysOf() ?? []);
         // What is asked or given later is not known yet; and it is asked for once the time is over.
         Assert.Equal([amount > 50_000 ? "2026-12-04" : "2026-11-19"], Statement(job, "2026-10-10").DaysOf());
@@ -133,15 +154,18 @@ public sealed class PublicClaimTests
     public void Without_the_receipt_it_is_open_whether_documents_were_asked_for_in_time()
     {
         var on = Documents(Claim(Job("2016-12-31"), received: null), "2026-11-05", "2026-11-10").On("2026-11-28");
-        Assert.Equal(["2026-11-16", "2026-11-25"], on.Get("dispute-claim.entitys-statement").DaysOf()); // the 45th day, 15 November, is a Sunday
+        // the 45th day, 15 November, is a Sunday
+        Assert.Equal(["2026-11-16", "2026-11-25"], on.Get("dispute-claim.entitys-statement").DaysOf());
         Assert.Equal(["2026-11-30"], on.Get("dispute-claim.conference-last-day").DaysOf());
         // An answer starts the fifteen days though documents are still awaited.
         Assert.Equal(["2026-11-25"], Conference(Answered(Documents(Claim(Job("2016-12-31")), "2026-10-19", null), "2026-11-10")).DaysOf());
     }
 
-    private static JobBuilder Documents(JobBuilder job, string asked, string? given) => job.Which(e => (DisputeClaimSent)e with { DocumentsAsked = Day(asked), DocumentsGiven = given is null ? null : Day(given) });
+    private static JobBuilder Documents(JobBuilder job, string asked, string? given) =>
+        job.Which(e => (DisputeClaimSent)e with { DocumentsAsked = Day(asked), DocumentsGiven = given is null ? null : Day(given) });
 
-    // Silent to 19 November, so 4 December; extended to 27 November, 12 December. Answered on the 20th the days end on the 4th on the older count, and on the 5th.
+    // Silent to 19 November, so 4 December; extended to 27 November, 12 December. Answered on the 20th the days end on the 4th on the older
+    // count, and on the 5th.
     [Theory]
     [InlineData("2026-11-27", null, new[] { "2026-12-04", "2026-12-12" })]
     [InlineData("2026-11-27", "2026-11-20", new[] { "2026-12-04", "2026-12-05" })]
@@ -179,7 +203,8 @@ public sealed class PublicClaimTests
     [InlineData("2016-12-31", 62000, "2026-12-04", Standing.NotYet, "Pub. Contract Code § 20104.2")]
     [InlineData("2017-01-01", 62000, "2026-11-19", Standing.Open, "Pub. Contract Code § 9204")]
     [Proves("Pub. Contract Code § 9204(g)")]
-    public void A_contract_from_before_2017_is_under_the_older_procedure(string made, int amount, string day, Standing expected, string section)
+    public void A_contract_from_before_2017_is_under_the_older_procedure(string made, int amount, string day, Standing expected,
+        string section)
     {
         var statement = Statement(Claim(Job(made), amount: amount));
         Assert.Equal([day], statement.DaysOf());
@@ -211,7 +236,8 @@ public sealed class PublicClaimTests
         var statement = Statement(Claim(Job(body: body)));
         Assert.Equal(expected, statement.Standing);
         Assert.Equal(body is null, statement.Asks("(work.body)"));
-        Assert.Equal(body is null or PublicBody.Local, Claim(Job(body: body)).On("2026-11-25").Find("dispute-claim.conference-last-day") is not null);
+        Assert.Equal(body is null or PublicBody.Local, Claim(Job(body: body)).On("2026-11-25")
+            .Find("dispute-claim.conference-last-day") is not null);
     }
 
     [Fact]
@@ -278,7 +304,8 @@ public sealed class PublicClaimTests
         Assert.Equal(Standing.Open, demanded.On("2026-08-25").Get("dispute-claim.conference").Standing);
         var held = demanded.Add(i => new ConferenceHeld { Index = i, On = When("2026-08-28") });
         Assert.Null(held.On("2026-09-08").Find("dispute-claim.conference"));
-        Assert.Equal(["2026-09-15"], held.On("2026-09-08").Get("dispute-claim.second-statement").DaysOf()); // Labor Day and Admission Day between
+        // Labor Day and Admission Day between
+        Assert.Equal(["2026-09-15"], held.On("2026-09-08").Get("dispute-claim.second-statement").DaysOf());
         Assert.Null(Claim(Job()).On("2026-11-25").Find("dispute-claim.conference"));
     }
 
@@ -289,12 +316,14 @@ public sealed class PublicClaimTests
     [InlineData("2026-10-09", Standing.Open, 43.40)]
     [Proves("Pub. Contract Code § 9204(d)(1)")]
     [Proves("Pub. Contract Code § 9204(d)(4)")]
-    public void The_part_not_disputed_is_paid_within_sixty_days_and_bears_seven_percent_after(string asOf, Standing expected, decimal interest)
+    public void The_part_not_disputed_is_paid_within_sixty_days_and_bears_seven_percent_after(string asOf, Standing expected,
+        decimal interest)
     {
         var part = Answered(Claim(Job(), "2026-06-01", "2026-06-03"), "2026-07-10", 7300m).On(asOf).Get("dispute-claim.undisputed-part");
         Assert.Equal(["2026-09-08"], part.DaysOf());
         Assert.Equal((expected, (decimal?)interest), (part.Standing, part.Amount));
-        Assert.Equal(Standing.Done, Answered(Claim(Job(), "2026-06-01", "2026-06-03"), "2026-07-10", 7300m).Paid("2026-09-01", 7300m).On(asOf).Get("dispute-claim.undisputed-part").Standing);
+        Assert.Equal(Standing.Done, Answered(Claim(Job(), "2026-06-01", "2026-06-03"), "2026-07-10", 7300m).Paid("2026-09-01", 7300m)
+            .On(asOf).Get("dispute-claim.undisputed-part").Standing);
         Assert.Null(Answered(Claim(Job(), "2026-06-01", "2026-06-03"), "2026-07-10").On(asOf).Find("dispute-claim.undisputed-part"));
     }
 
@@ -317,7 +346,8 @@ public sealed class PublicClaimTests
         Assert.Null(Claim(Job(body: PublicBody.State)).On("2026-11-25").Find("dispute-claim.filing-last-day"));
     }
 
-    // Served Monday 5 October 2026: the ninetieth day is Sunday 3 January 2027, planned on Thursday the 31st, since New Year's Day is Friday.
+    // Served Monday 5 October 2026: the ninetieth day is Sunday 3 January 2027, planned on Thursday the 31st, since New Year's Day is
+    // Friday.
     [Fact]
     [Proves("Pub. Contract Code § 10240.1")]
     public void Arbitration_with_the_State_begins_within_ninety_days_of_the_final_decision()
@@ -340,21 +370,24 @@ public sealed class PublicClaimTests
         var first = job.On(asOf).Get("dispute-claim.arbitration-first-day");
         Assert.Equal(["2026-06-20"], first.DaysOf());
         Assert.Equal(expected, first.Standing);
-        Assert.Null(Claim(Job(), "2026-01-05", "2026-01-07").Completed("2025-10-22", CompletionTheory.Acceptance).On(asOf).Find("dispute-claim.arbitration-first-day"));
+        Assert.Null(Claim(Job(), "2026-01-05", "2026-01-07").Completed("2025-10-22", CompletionTheory.Acceptance).On(asOf)
+            .Find("dispute-claim.arbitration-first-day"));
     }
 
     [Fact]
     [Proves("Pub. Contract Code § 9204(d)(5)")]
     public void A_subcontractors_claim_goes_through_the_contractor_who_answers_within_forty_five_days()
     {
-        var job = Job(role: ClaimantRole.Subcontractor).Work(w => w with { DirectContract = new DirectContract { On = Day("2025-07-01") } });
+        var job = Job(role: ClaimantRole.Subcontractor)
+            .Work(w => w with { DirectContract = new DirectContract { On = Day("2025-07-01") } });
         var asked = job.Add(i => new ClaimRequestMade { Index = i, On = When("2026-04-13"), Amount = 5200m });
         var answer = asked.On("2026-05-28").Get("dispute-claim.contractors-answer");
         Assert.Equal(["2026-05-28"], answer.DaysOf());
         Assert.Equal(Standing.NotYet, answer.Standing);
         Assert.Equal(Standing.Open, asked.On("2026-05-29").Get("dispute-claim.contractors-answer").Standing);
         Assert.Null(asked.On("2026-05-29").Find("dispute-claim.entitys-statement"));
-        var told = asked.Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-05-20"), Presented = false }).On("2026-05-29").Get("dispute-claim.contractors-answer");
+        var told = asked.Add(i => new ClaimRequestAnswered { Index = i, On = When("2026-05-20"), Presented = false }).On("2026-05-29")
+            .Get("dispute-claim.contractors-answer");
         Assert.Equal(Standing.Done, told.Standing);
         Assert.True(told.Says("did not present"));
     }
@@ -369,6 +402,9 @@ public sealed class PublicClaimTests
         Assert.Equal(Standing.InDoubt, answer.Standing); // the day of the direct contract is not told
         Assert.True(answer.Says("not to the entity"));
         Assert.True(answer.Asks("(work.directContract.on)"));
-        Assert.Equal(Standing.Lost, Claim(Job(role: ClaimantRole.Subcontractor).Work(w => w with { DirectContract = new DirectContract { On = Day("2016-12-31") } })).On("2026-11-25").Get("dispute-claim.contractors-answer").Standing);
+        Assert.Equal(Standing.Lost,
+            Claim(Job(role: ClaimantRole.Subcontractor)
+                .Work(w => w with { DirectContract = new DirectContract { On = Day("2016-12-31") } })).On("2026-11-25")
+                .Get("dispute-claim.contractors-answer").Standing);
     }
 }

@@ -9,13 +9,16 @@ namespace Stringline.Law.Tests.PromptPayment;
 /// <summary>Progress payments and retention on public work, by their days and sums: what is told, charged and asked.</summary>
 public sealed class PublicPaymentStepsTests
 {
-    private static JobBuilder Prime(PublicBody? body = PublicBody.Local) => new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..")
+    private static JobBuilder Prime(PublicBody? body = PublicBody.Local) =>
+        new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..")
         .Work(w => w with { Body = body }).Price(44_000m).Furnished("2025-08-05", 44_000m);
 
-    private static JobBuilder Sub(PublicBody? body = PublicBody.Local, ClaimantRole role = ClaimantRole.Subcontractor, string hiredBy = "direct") => new JobBuilder().PublicWork()
+    private static JobBuilder Sub(PublicBody? body = PublicBody.Local, ClaimantRole role = ClaimantRole.Subcontractor,
+        string hiredBy = "direct") => new JobBuilder().PublicWork()
         .Role(role, hiredBy).Licensed("2012-06-01..").Work(w => w with { Body = body }).Furnished("2025-08-05", 44_000m);
 
-    private static JobBuilder Requested(JobBuilder job, string sent = "2025-10-06", string? received = null, decimal amount = 18_250m) => job.Add(i => new PaymentDemanded
+    private static JobBuilder Requested(JobBuilder job, string sent = "2025-10-06", string? received = null, decimal amount = 18_250m) =>
+        job.Add(i => new PaymentDemanded
     {
         Index = i,
         On = When(sent),
@@ -23,7 +26,8 @@ public sealed class PublicPaymentStepsTests
         Received = received is null ? null : Day(received),
     });
 
-    private static JobBuilder Disputed(JobBuilder job, DisputeAbout? about) => job.Add(i => new Disputed { Index = i, On = When("2025-10-20"), Amount = 4_000m, About = about });
+    private static JobBuilder Disputed(JobBuilder job, DisputeAbout? about) =>
+        job.Add(i => new Disputed { Index = i, On = When("2025-10-20"), Amount = 4_000m, About = about });
 
     private static (Standing, decimal?) Answer(Finding found) => (found.Standing, found.Amount);
 
@@ -31,8 +35,8 @@ public sealed class PublicPaymentStepsTests
 
     private static Finding Due(JobBuilder job, string asOf) => job.On(asOf).Get("retention.due");
 
-    // Pub. Contract Code § 20104.50(b): 30 days from receipt, or from the latest day of the sending where the receipt is not told; what came
-    // from the earliest on may be for it. Sent between 3 and 6 October 2025, so due 5 November; 10 percent of 18,250.00 is 5.00 a day.
+    // Pub. Contract Code § 20104.50(b): 30 days from receipt, or from the latest day of the sending where the receipt is not told; what
+    // came from the earliest on may be for it. Sent between 3 and 6 October 2025, so due 5 November; 10 percent of 18,250.00 is 5.00 a day.
     [Theory]
     [InlineData(null, null, "2025-11-05", Standing.Open, 355)]
     [InlineData("2025-10-09", null, "2025-11-10", Standing.Open, 330)]
@@ -42,7 +46,8 @@ public sealed class PublicPaymentStepsTests
     [InlineData(null, "2025-11-06", "2025-11-05", Standing.Open, 5)]
     [InlineData(null, "?", "2025-11-05", Standing.Open, 355)]
     [Proves("Pub. Contract Code § 20104.50(b)")]
-    public void A_request_of_a_day_in_doubt_is_due_by_its_latest(string? received, string? paid, string due, Standing expected, int interest)
+    public void A_request_of_a_day_in_doubt_is_due_by_its_latest(string? received, string? paid, string due, Standing expected,
+        int interest)
     {
         var job = Requested(Prime(), "2025-10-03..2025-10-06", received);
         var progress = Progress(paid is null ? job : job.Paid(paid, 18_250m));
@@ -105,11 +110,13 @@ public sealed class PublicPaymentStepsTests
         Assert.Null(two.On("2026-06-15").Find("prompt-payment.report"));
         Assert.NotNull(two.On("2026-06-16").Find("prompt-payment.report"));
         // Retention that was not passed on is no payment below the approved sum.
-        Assert.Null(Sub(PublicBody.State).HirerPaid("2026-05-11", 12_000m, PaymentOf.Retention).On("2026-06-16").Find("prompt-payment.report"));
+        Assert.Null(Sub(PublicBody.State).HirerPaid("2026-05-11", 12_000m, PaymentOf.Retention).On("2026-06-16")
+            .Find("prompt-payment.report"));
         Assert.Null(Sub(null).HirerPaid("2026-05-11", 12_000m).On("2026-06-16").Find("prompt-payment.report"));
     }
 
-    // § 7107(c), (g): accepted 22 October 2025, 2,200.00 held: 60 days end on Monday 22 December, 90 on Tuesday 20 January. Two percent is 44.00.
+    // § 7107(c), (g): accepted 22 October 2025, 2,200.00 held: 60 days end on Monday 22 December, 90 on Tuesday 20 January. Two percent is
+    // 44.00.
     [Theory]
     [InlineData(PublicBody.Local, null, "2026-03-23", Standing.Open, 132, null)]
     [InlineData(PublicBody.State, null, "2025-12-22", Standing.NotYet, 0, 0)]
@@ -121,7 +128,8 @@ public sealed class PublicPaymentStepsTests
     [InlineData(PublicBody.StateUniversity, null, "2026-03-23", Standing.Open, 132, null)]
     [Proves("Pub. Contract Code § 7107(c)")]
     [Proves("Pub. Contract Code § 7107(g)")]
-    public void The_lower_charge_of_a_State_agency_is_the_amount_and_the_rest_is_asked(PublicBody body, string? paid, string asOf, Standing expected, int charge, int? asked)
+    public void The_lower_charge_of_a_State_agency_is_the_amount_and_the_rest_is_asked(PublicBody body, string? paid, string asOf,
+        Standing expected, int charge, int? asked)
     {
         var job = Prime(body).Retained("2025-09-10", 2_200m).Completed("2025-10-22", CompletionTheory.Acceptance);
         var due = Due(paid is null ? job : job.Paid(paid, 2_200m), asOf);
@@ -132,8 +140,9 @@ public sealed class PublicPaymentStepsTests
         Assert.Equal(asked is not null, due.Sections.Contains("Pub. Contract Code § 7107(g)"));
     }
 
-    // § 7107(c), (f): at most 150 percent of what is disputed may be held: of 2,200.00 with 1,000.00 disputed 700.00 is withheld. The charge ends
-    // with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765), here on 25 February, two months after 22 December.
+    // § 7107(c), (f): at most 150 percent of what is disputed may be held: of 2,200.00 with 1,000.00 disputed 700.00 is withheld. The
+    // charge ends with a judgment (S&S Cummins v. West Bay Builders (2008) 159 Cal.App.4th 765), here on 25 February, two months after 22
+    // December.
     [Theory]
     [InlineData(PublicBody.Local, 0, false, "132")]
     [InlineData(PublicBody.Local, 1_000, false, "42")]
@@ -161,7 +170,8 @@ public sealed class PublicPaymentStepsTests
     [InlineData(ClaimantRole.Subcontractor, "sub", "2026-01-21", "2026-01-15", Standing.Done, "")]
     [InlineData(ClaimantRole.Supplier, "sub", "2026-01-21", null, Standing.InDoubt, "whether a claimant in this role may use it is open.")]
     [Proves("Pub. Contract Code § 7107(d)")]
-    public void Retention_is_passed_on_to_the_contractors_own_subcontractor(ClaimantRole role, string hiredBy, string asOf, string? paid, Standing expected, string asked)
+    public void Retention_is_passed_on_to_the_contractors_own_subcontractor(ClaimantRole role, string hiredBy, string asOf, string? paid,
+        Standing expected, string asked)
     {
         var job = Sub(role: role, hiredBy: hiredBy).HirerPaid("2026-01-12", 4_500m, PaymentOf.Retention);
         var due = Due(paid is null ? job : job.Paid(paid, 4_500m), asOf);
@@ -181,12 +191,13 @@ public sealed class PublicPaymentStepsTests
     [Proves("Pub. Contract Code § 7107(f)")]
     public void The_charge_runs_to_the_first_judgment(string ended, ActionEnd how, int charge)
     {
-        var job = Sub().HirerPaid("2026-01-12", 4_500m, PaymentOf.Retention).ActionFiled("2026-02-10").Add(i => new ActionEnded { Index = i, On = When(ended), How = how });
+        var job = Sub().HirerPaid("2026-01-12", 4_500m, PaymentOf.Retention).ActionFiled("2026-02-10")
+            .Add(i => new ActionEnded { Index = i, On = When(ended), How = how });
         Assert.Equal(charge, Due(job, "2026-06-15").Amount);
     }
 
-    // § 7107(c), (g): accepted between 20 and 23 October, so by 22 December, and by Wednesday 21 January for a State agency that holds little;
-    // what came from the 20th on may be the retention.
+    // § 7107(c), (g): accepted between 20 and 23 October, so by 22 December, and by Wednesday 21 January for a State agency that holds
+    // little; what came from the 20th on may be the retention.
     [Theory]
     [InlineData(null, Standing.InDoubt)]
     [InlineData("2025-10-19", Standing.InDoubt)]

@@ -6,13 +6,17 @@ namespace Stringline.Law.Tests.PromptPayment;
 /// <summary>Progress payments on public work. Days and cents counted apart with Python; the payer's last day is rolled.</summary>
 public sealed class PublicProgressTests
 {
-    private static JobBuilder Prime(PublicBody? body = PublicBody.Local) => new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..")
+    private static JobBuilder Prime(PublicBody? body = PublicBody.Local) =>
+        new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..")
         .Work(w => w with { Body = body }).Price(44000m).Furnished("2025-08-05", 44000m);
 
-    private static JobBuilder Sub(PublicBody? body = PublicBody.Local, bool? stateContractAct = null, ClaimantRole role = ClaimantRole.Subcontractor) => new JobBuilder().PublicWork()
-        .Role(role, "direct").Licensed("2012-06-01..").Work(w => w with { Body = body, StateContractAct = stateContractAct }).Furnished("2025-08-05", 44000m);
+    private static JobBuilder Sub(PublicBody? body =
+        PublicBody.Local, bool? stateContractAct = null, ClaimantRole role = ClaimantRole.Subcontractor) => new JobBuilder().PublicWork()
+        .Role(role, "direct").Licensed("2012-06-01..").Work(w => w with { Body = body, StateContractAct = stateContractAct })
+        .Furnished("2025-08-05", 44000m);
 
-    private static JobBuilder Requested(JobBuilder job, string sent = "2025-10-06", string? received = null) => job.Add(i => new PaymentDemanded
+    private static JobBuilder Requested(JobBuilder job, string sent = "2025-10-06", string? received = null) =>
+        job.Add(i => new PaymentDemanded
     {
         Index = i,
         On = JobBuilder.When(sent),
@@ -52,8 +56,8 @@ public sealed class PublicProgressTests
         Assert.NotNull(sent.Questions.Single(q => q.Text.EndsWith("(payment-demanded.received)", StringComparison.Ordinal)).Corrects);
     }
 
-    // Received Monday 6 October 2025, so a request that is not proper goes back by the 13th; corrected on Monday 20 October, thirty days end on 19 November,
-    // thirty-nine on the 28th. Returned on the 16th, three days late, they end three days sooner.
+    // Received Monday 6 October 2025, so a request that is not proper goes back by the 13th; corrected on Monday 20 October, thirty days
+    // end on 19 November, thirty-nine on the 28th. Returned on the 16th, three days late, they end three days sooner.
     [Theory]
     [InlineData(PublicBody.Local, "2025-10-13", "2025-10-20", "2025-11-19", "Pub. Contract Code § 20104.50(d)", 0)]
     [InlineData(PublicBody.Local, "2025-10-14", "2025-10-20", "2025-11-18", "Pub. Contract Code § 20104.50(d)", 1)]
@@ -64,7 +68,8 @@ public sealed class PublicProgressTests
     [Proves("Pub. Contract Code § 20104.50(d)")]
     [Proves("Pub. Contract Code § 10261.5(b)")]
     [Proves("Pub. Contract Code § 10853(c)")]
-    public void A_request_returned_late_leaves_fewer_days_from_the_corrected_one(PublicBody body, string returned, string again, string due, string section, int late)
+    public void A_request_returned_late_leaves_fewer_days_from_the_corrected_one(PublicBody body, string returned, string again, string due,
+        string section, int late)
     {
         var found = Due(Returned(Prime(body), returned, again), "2025-12-15");
         Assert.Equal([due], found.DaysOf());
@@ -94,9 +99,11 @@ public sealed class PublicProgressTests
     [Fact]
     [Proves("Pub. Contract Code § 20104.50(d)")]
     public void Without_the_receipt_no_return_is_late() =>
-        Assert.Equal(["2025-12-01"], Due(Returned(Prime(), "2025-10-30", "2025-10-31", received: null), "2025-12-15").DaysOf()); // 30 November is a Sunday
+        // 30 November is a Sunday
+        Assert.Equal(["2025-12-01"], Due(Returned(Prime(), "2025-10-30", "2025-10-31", received: null), "2025-12-15").DaysOf());
 
-    private static JobBuilder Returned(JobBuilder job, string returned, string? again, string? received = "2025-10-06") => Requested(job, received: received).Which(e => (PaymentDemanded)e with
+    private static JobBuilder Returned(JobBuilder job, string returned, string? again, string? received = "2025-10-06") =>
+        Requested(job, received: received).Which(e => (PaymentDemanded)e with
     {
         Returned = JobBuilder.Day(returned),
         Resubmitted = again is null ? null : JobBuilder.Day(again),
@@ -122,7 +129,8 @@ public sealed class PublicProgressTests
         var disputed = Due(Requested(Prime()).Disputed("2025-10-20", 4000m), "2026-01-15");
         Assert.Equal(Standing.InDoubt, disputed.Standing);
         Assert.True(disputed.Asks("(disputed.about)"));
-        var other = Requested(Prime()).Add(i => new Disputed { Index = i, On = JobBuilder.When("2025-10-20"), Amount = 4000m, About = DisputeAbout.OtherSums });
+        var other = Requested(Prime())
+            .Add(i => new Disputed { Index = i, On = JobBuilder.When("2025-10-20"), Amount = 4000m, About = DisputeAbout.OtherSums });
         Assert.Equal(Standing.Open, Due(other, "2026-01-15").Standing);
     }
 

@@ -4,15 +4,20 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PromptPayment;
 
-/// <summary>Five percent of each payment and of the price, in contracts made on or after 1 January 2012 (Pub. Contract Code § 7201).</summary>
+/// <summary>
+/// Five percent of each payment and of the price, in contracts made on or after 1 January 2012 (Pub. Contract Code § 7201).
+/// </summary>
 public sealed class PublicRetentionCapTests
 {
-    private static JobBuilder Prime(string? made = "2025-07-14", decimal? price = 44000m, decimal furnished = 44000m) => new JobBuilder().PublicWork()
-        .Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..").Contract(c => c with { On = made is null ? null : Day(made), Price = price }).Furnished("2025-08-05", furnished);
+    private static JobBuilder Prime(string? made = "2025-07-14", decimal? price = 44000m, decimal furnished = 44000m) =>
+        new JobBuilder().PublicWork()
+        .Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..")
+        .Contract(c => c with { On = made is null ? null : Day(made), Price = price }).Furnished("2025-08-05", furnished);
 
     private static JobBuilder Sub(string hiredBy = "direct") => Prime().Role(ClaimantRole.Subcontractor, hiredBy);
 
-    private static Finding Cap(JobBuilder job, decimal retained = 4400m) => job.Retained("2025-09-10", retained).On("2026-01-15").Get("retention.cap");
+    private static Finding Cap(JobBuilder job, decimal retained = 4400m) =>
+        job.Retained("2025-09-10", retained).On("2026-01-15").Get("retention.cap");
 
     [Theory]
     [InlineData("2011-12-31", Standing.Done, null)]
@@ -66,9 +71,11 @@ public sealed class PublicRetentionCapTests
     {
         var cap = Cap(Sub().Work(w => w with { DirectContract = new DirectContract { RetentionPercent = 3m } }), 2200m);
         Assert.Equal((Standing.Open, 880m), (cap.Standing, cap.Amount));
-        Assert.Equal(Standing.Kept, Cap(Sub().Work(w => w with { DirectContract = new DirectContract { RetentionPercent = 10m } }), 2200m).Standing);
+        Assert.Equal(Standing.Kept,
+            Cap(Sub().Work(w => w with { DirectContract = new DirectContract { RetentionPercent = 10m } }), 2200m).Standing);
         // The rate of its own contract with the entity is no other contract's.
-        Assert.Equal(Standing.Kept, Cap(Prime().Work(w => w with { DirectContract = new DirectContract { RetentionPercent = 3m } }), 2200m).Standing);
+        Assert.Equal(Standing.Kept,
+            Cap(Prime().Work(w => w with { DirectContract = new DirectContract { RetentionPercent = 3m } }), 2200m).Standing);
     }
 
     [Fact]

@@ -4,12 +4,13 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.PromptPayment;
 
 /// <summary>
-/// Retention on public work (Pub. Contract Code § 7107). The completion that starts the 60 days is wider than that of Civ. Code § 9200. Counted
-/// apart with Python's calendar arithmetic.
+/// Retention on public work (Pub. Contract Code § 7107). The completion that starts the 60 days is wider than that of Civ. Code § 9200.
+/// Counted apart with Python's calendar arithmetic.
 /// </summary>
 public sealed class PublicRetentionTests
 {
-    private static JobBuilder Prime() => new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..").Price(44000m)
+    private static JobBuilder Prime() =>
+        new JobBuilder().PublicWork().Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..").Price(44000m)
         .Furnished("2025-08-05", 44000m, until: "2025-10-20").Retained("2025-09-10", 2200m);
 
     private static Finding Due(JobBuilder job, string asOf = "2026-01-15") => job.On(asOf).Get("retention.due");
@@ -30,7 +31,8 @@ public sealed class PublicRetentionTests
     [Fact]
     [Proves("Pub. Contract Code § 7107(c)")]
     public void The_later_of_use_and_cessation_counts() =>
-        Assert.Equal(["2025-12-29"], Due(Prime().LaborCeased("2025-10-29").Completed("2025-10-22", CompletionTheory.Occupation)).DaysOf()); // 28 December is a Sunday
+        // 28 December is a Sunday
+        Assert.Equal(["2025-12-29"], Due(Prime().LaborCeased("2025-10-29").Completed("2025-10-22", CompletionTheory.Occupation)).DaysOf());
 
     [Fact]
     [Proves("Pub. Contract Code § 7107(c)")]
@@ -42,12 +44,17 @@ public sealed class PublicRetentionTests
     }
 
     [Theory]
-    [InlineData("2025-10-20", null, OwnerNotice.Cessation, "2025-11-25", "2026-01-26")] // recorded after the thirty days: 24 January is a Saturday
+    // recorded after the thirty days: 24 January is a Saturday
+    [InlineData("2025-10-20", null, OwnerNotice.Cessation, "2025-11-25", "2026-01-26")]
     [InlineData("2025-10-20", null, OwnerNotice.Completion, "2025-11-25", "2026-01-26")]
-    [InlineData("2025-10-20", null, OwnerNotice.Cessation, "2025-11-10", "2026-01-20")] // recorded before: the thirtieth day, 19 November; 18 January is a Sunday, the Monday a holiday
+    // recorded before: the thirtieth day, 19 November; 18 January is a Sunday, the Monday a holiday
+    [InlineData("2025-10-20", null, OwnerNotice.Cessation, "2025-11-10", "2026-01-20")]
     [Proves("Pub. Contract Code § 7107(c)")]
-    public void Thirty_idle_days_complete_it_where_the_entity_records_a_notice(string ceased, string? resumed, OwnerNotice kind, string recorded, string expected) =>
-        Assert.Contains(expected, Due(Prime().LaborCeased(ceased, resumed).OwnerRecorded(recorded, kind, states: kind == OwnerNotice.Completion ? "2025-11-25" : ceased), "2026-02-10").DaysOf());
+    public void Thirty_idle_days_complete_it_where_the_entity_records_a_notice(string ceased, string? resumed, OwnerNotice kind,
+        string recorded, string expected) =>
+        Assert.Contains(expected,
+            Due(Prime().LaborCeased(ceased, resumed).OwnerRecorded(recorded, kind, states: kind == OwnerNotice.Completion
+                ? "2025-11-25" : ceased), "2026-02-10").DaysOf());
 
     // A hundred idle days end on 28 January 2026; whether the cause was beyond the contractor's control is asked.
     [Theory]
@@ -71,7 +78,8 @@ public sealed class PublicRetentionTests
     [Proves("Pub. Contract Code § 7107(c)")]
     public void The_first_of_the_events_counts_and_finishing_alone_is_none()
     {
-        Assert.Equal(["2025-12-22"], Due(Prime().LaborCeased("2025-10-20").Completed("2025-10-22", CompletionTheory.Occupation).Completed("2025-11-12", CompletionTheory.Acceptance)).DaysOf());
+        Assert.Equal(["2025-12-22"], Due(Prime().LaborCeased("2025-10-20").Completed("2025-10-22", CompletionTheory.Occupation)
+            .Completed("2025-11-12", CompletionTheory.Acceptance)).DaysOf());
         Assert.Null(Prime().Completed("2025-10-22").On("2026-01-15").Find("retention.due"));
         Assert.Null(Prime().On("2026-01-15").Find("retention.due"));
     }
@@ -95,7 +103,8 @@ public sealed class PublicRetentionTests
     [Proves("Pub. Contract Code § 7107(e)")]
     public void At_most_150_percent_of_what_is_disputed_may_be_held()
     {
-        var due = Due(Prime().Completed("2025-10-22", CompletionTheory.Acceptance).Work(w => w with { Body = PublicBody.Local }).Disputed("2025-11-03", 1_000m), "2026-01-22");
+        var due = Due(Prime().Completed("2025-10-22", CompletionTheory.Acceptance).Work(w => w with { Body = PublicBody.Local })
+            .Disputed("2025-11-03", 1_000m), "2026-01-22");
         Assert.True(due.Says("at most 150 percent of that may be held, so $700.00 is wrongly withheld"));
         Assert.Equal(14m, due.Amount);
     }
@@ -108,16 +117,21 @@ public sealed class PublicRetentionTests
     [Proves("Pub. Contract Code § 7107(g)")]
     public void A_State_agency_may_have_ninety_days(bool? act, PublicBody? body)
     {
-        var due = Due(Prime().Completed("2025-10-22", CompletionTheory.Acceptance).Work(w => w with { StateContractAct = act, Body = body }), "2026-03-16");
+        var due = Due(Prime().Completed("2025-10-22", CompletionTheory.Acceptance)
+            .Work(w => w with { StateContractAct = act, Body = body }), "2026-03-16");
         Assert.Equal(["2025-12-22", "2026-01-20"], due.DaysOf());
         Assert.Equal((Standing.InDoubt, 44m), (due.Standing, due.Amount));
         Assert.True(due.Says("$88.00"));
         Assert.Equal(44m, due.Questions.Single(q => q.Text.Contains("125 percent", StringComparison.Ordinal)).Dollars);
-        Assert.Equal(Standing.NotYet, Due(Prime().Completed("2025-10-22", CompletionTheory.Acceptance).Work(w => w with { StateContractAct = act, Body = body }), "2025-12-22").Standing);
+        Assert.Equal(Standing.NotYet,
+            Due(Prime().Completed("2025-10-22", CompletionTheory.Acceptance).Work(w => w with { StateContractAct = act, Body = body }),
+                "2025-12-22").Standing);
     }
 
-    private static JobBuilder Sub(string hiredBy = "direct") => new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor, hiredBy).Licensed("2012-06-01..").Price(90000m)
-        .Furnished("2025-08-05", 90000m).Notice("2025-08-05", Manner.CertifiedMail, "city", "direct").Retained("2025-09-10", 4500m).Completed("2025-10-22", CompletionTheory.Acceptance);
+    private static JobBuilder Sub(string hiredBy = "direct") =>
+        new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor, hiredBy).Licensed("2012-06-01..").Price(90000m)
+        .Furnished("2025-08-05", 90000m).Notice("2025-08-05", Manner.CertifiedMail, "city", "direct").Retained("2025-09-10", 4500m)
+        .Completed("2025-10-22", CompletionTheory.Acceptance);
 
     // The share, never what the contractor got for all: four whole months from 20 January (19 January is a holiday), at 90.00.
     [Fact]
@@ -139,7 +153,8 @@ public sealed class PublicRetentionTests
     [Proves("Pub. Contract Code § 7107(d)")]
     public void Of_several_receipts_the_share_is_counted_once()
     {
-        var answer = Sub().HirerPaid("2026-01-12", 3000m, PaymentOf.Retention).HirerPaid("2026-02-12", 3000m, PaymentOf.Retention).On("2026-06-15");
+        var answer = Sub().HirerPaid("2026-01-12", 3000m, PaymentOf.Retention).HirerPaid("2026-02-12", 3000m, PaymentOf.Retention)
+            .On("2026-06-15");
         Assert.Equal(240m, answer.Get("retention.due").Amount); // 3,000.00 for four months
         Assert.Equal(90m, answer.Get("retention.due.2").Amount); // 1,500.00 for three, from 19 February
     }

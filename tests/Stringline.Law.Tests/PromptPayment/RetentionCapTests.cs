@@ -7,9 +7,12 @@ namespace Stringline.Law.Tests.PromptPayment;
 /// <summary>Five percent of each payment and of the price, in contracts made on or after 1 January 2026 (Stats. 2025 ch. 49).</summary>
 public sealed class RetentionCapTests
 {
-    private static Finding? Cap(string? made = "2026-01-01", decimal? price = 200000m, decimal retained = 10000m, bool? lowRise = null, WorkUse? use = WorkUse.Commercial, decimal change = 0m)
+    private static Finding? Cap(string? made = "2026-01-01", decimal? price = 200000m, decimal retained = 10000m, bool? lowRise = null,
+        WorkUse? use = WorkUse.Commercial, decimal change = 0m)
     {
-        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = made is null ? null : Day(made), Price = price }).Work(w => w with { LowRiseResidential = lowRise, Use = use });
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner")
+            .Contract(c => c with { On = made is null ? null : Day(made), Price = price })
+            .Work(w => w with { LowRiseResidential = lowRise, Use = use });
         if (change != 0)
             job.Changed("2026-02-02", change);
         return (retained > 0 ? job.Retained("2026-03-02", retained) : job).On("2026-06-01").Find("retention.cap");
@@ -65,8 +68,10 @@ public sealed class RetentionCapTests
         Assert.Equal(expected == Standing.InDoubt, cap.Asks("not over four stories"));
     }
 
-    private static JobBuilder Sub(decimal price, decimal work, decimal retained, ClaimantRole role = ClaimantRole.Subcontractor, decimal? percent = 10m, bool? noBond = null) => new JobBuilder().Role(role)
-        .Contract(c => c with { On = Day("2026-02-24"), Price = price, BondNotBrought = noBond }).Work(w => w with { DirectContract = percent is null ? null : new DirectContract { RetentionPercent = percent } })
+    private static JobBuilder Sub(decimal price, decimal work, decimal retained, ClaimantRole role = ClaimantRole.Subcontractor,
+        decimal? percent = 10m, bool? noBond = null) => new JobBuilder().Role(role)
+        .Contract(c => c with { On = Day("2026-02-24"), Price = price, BondNotBrought = noBond })
+        .Work(w => w with { DirectContract = percent is null ? null : new DirectContract { RetentionPercent = percent } })
         .Furnished("2026-03-16", work).Retained("2026-04-20", retained);
 
     private static Finding Of(JobBuilder job) => job.On("2026-06-15").Get("retention.cap");
@@ -93,7 +98,9 @@ public sealed class RetentionCapTests
     {
         var cap = Of(Sub(80_000m, 80_000m, 4_000m, percent: percent));
         Assert.Equal((expected, (decimal)beyond), (cap.Standing, cap.Amount));
-        Assert.Equal(percent is null, cap.Questions.Any(q => q.Dollars == 4_000m && q.Text.EndsWith("(work.directContract.retentionPercent)", StringComparison.Ordinal)));
+        Assert.Equal(percent is null,
+            cap.Questions.Any(q =>
+                q.Dollars == 4_000m && q.Text.EndsWith("(work.directContract.retentionPercent)", StringComparison.Ordinal)));
     }
 
     [Fact]
@@ -114,7 +121,8 @@ public sealed class RetentionCapTests
 
     [Fact]
     [Proves("Civ. Code § 8811(b)(1)(A)")]
-    public void A_supplier_is_not_named() => Assert.Equal(Standing.InDoubt, Of(Sub(22_000m, 22_000m, 2_200m, ClaimantRole.Supplier)).Standing);
+    public void A_supplier_is_not_named() =>
+        Assert.Equal(Standing.InDoubt, Of(Sub(22_000m, 22_000m, 2_200m, ClaimantRole.Supplier)).Standing);
 
     [Fact]
     [Proves("Civ. Code § 8811(b)(1)(A)")]

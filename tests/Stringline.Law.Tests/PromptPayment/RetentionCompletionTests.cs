@@ -4,8 +4,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.PromptPayment;
 
 /// <summary>
-/// Completion for the retention of a public work (Pub. Contract Code § 7107(c)): use with cessation of labor (1), acceptance (2), a hundred idle
-/// days for causes beyond the contractor's control (3), thirty with a recorded notice (4). The first that is sure counts.
+/// Completion for the retention of a public work (Pub. Contract Code § 7107(c)): use with cessation of labor (1), acceptance (2), a hundred
+/// idle days for causes beyond the contractor's control (3), thirty with a recorded notice (4). The first that is sure counts.
 /// </summary>
 public sealed class RetentionCompletionTests
 {
@@ -14,14 +14,17 @@ public sealed class RetentionCompletionTests
     private const string AcceptanceAsked = "Did the public entity accept";
     private const string CauseAsked = "beyond the contractor's control";
 
-    private static JobBuilder Prime() => new JobBuilder().PublicWork().Work(w => w with { Body = PublicBody.Local }).Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..").Price(44000m)
+    private static JobBuilder Prime() => new JobBuilder().PublicWork().Work(w => w with { Body = PublicBody.Local })
+        .Role(ClaimantRole.DirectContractor, "city").Licensed("2012-06-01..").Price(44000m)
         .Furnished("2025-08-05", 44000m, until: "2025-10-09").Retained("2025-09-10", 2200m);
 
     private static Finding? Due(JobBuilder job, string asOf = "2026-06-15") => job.On(asOf).Find("retention.due");
 
-    private static JobBuilder Accepted(JobBuilder job, string on, bool contested = false) => job.Completed(on, CompletionTheory.Acceptance, contested);
+    private static JobBuilder Accepted(JobBuilder job, string on, bool contested = false) =>
+        job.Completed(on, CompletionTheory.Acceptance, contested);
 
-    private static JobBuilder Used(JobBuilder job, string on, bool contested = false) => job.Completed(on, CompletionTheory.Occupation, contested);
+    private static JobBuilder Used(JobBuilder job, string on, bool contested = false) =>
+        job.Completed(on, CompletionTheory.Occupation, contested);
 
     private static void IsDue(JobBuilder job, string day, string? asks, string asOf = "2026-06-15")
     {
@@ -31,7 +34,8 @@ public sealed class RetentionCompletionTests
         Assert.True(asks is null ? due.Questions.Count == 0 : due.Asks(asks));
     }
 
-    // Paragraph (1). Sixty days after 22 October are Sunday 21 December, after 24 October Tuesday the 23rd, after 21 October Saturday the 20th.
+    // Paragraph (1). Sixty days after 22 October are Sunday 21 December, after 24 October Tuesday the 23rd, after 21 October Saturday the
+    // 20th.
     [Theory]
     [InlineData("2025-10-22", "2025-10-10", null, "2025-12-22", null)]
     [InlineData("2025-10-22", "2025-10-24", null, "2025-12-23", null)]
@@ -41,7 +45,8 @@ public sealed class RetentionCompletionTests
     [InlineData("2025-10-22", "2025-10-10", "2025-10-23", "2025-12-22", UseAsked)]
     [InlineData("2025-10-20..2025-10-24", "2025-10-10", "2025-10-24", "2025-12-23", LaborAsked)]
     [Proves("Pub. Contract Code § 7107(c)")]
-    public void Use_completes_with_the_cessation_of_labor_that_lasts_through_it(string used, string ceased, string? resumed, string due, string? asks) =>
+    public void Use_completes_with_the_cessation_of_labor_that_lasts_through_it(string used, string ceased, string? resumed, string due,
+        string? asks) =>
         IsDue(Used(Prime().LaborCeased(ceased, resumed), used), due, asks);
 
     [Fact]
@@ -87,7 +92,8 @@ public sealed class RetentionCompletionTests
     [InlineData("2025-10-20..2025-10-25", null, OwnerNotice.Cessation, "2025-11-10", "2026-01-23")]
     [InlineData("2025-10-20..2025-10-25", "2025-11-24", OwnerNotice.Cessation, "2025-11-10", null)]
     [Proves("Pub. Contract Code § 7107(c)")]
-    public void Thirty_idle_days_complete_with_a_recorded_notice(string ceased, string? resumed, OwnerNotice notice, string recorded, string? due)
+    public void Thirty_idle_days_complete_with_a_recorded_notice(string ceased, string? resumed, OwnerNotice notice, string recorded,
+        string? due)
     {
         // Before a hundred idle days have passed nothing else completes it.
         var found = Due(Prime().LaborCeased(ceased, resumed).OwnerRecorded(recorded, notice), "2026-01-27");
@@ -109,7 +115,8 @@ public sealed class RetentionCompletionTests
         // The thirtieth day may be as late as 24 November.
         Assert.Null(Due(Prime().LaborCeased("2025-10-20..2025-10-25").OwnerRecorded("2025-11-10", OwnerNotice.Cessation), "2025-11-23"));
         Assert.NotNull(Due(Prime().LaborCeased("2025-10-20..2025-10-25").OwnerRecorded("2025-11-10", OwnerNotice.Cessation), "2025-11-24"));
-        Assert.Null(Due(Prime().LaborCeased("2025-10-20").OwnerRecorded("2025-11-10", OwnerNotice.Cessation, heldIneffective: true), "2026-01-27"));
+        Assert.Null(Due(Prime().LaborCeased("2025-10-20").OwnerRecorded("2025-11-10", OwnerNotice.Cessation, heldIneffective: true),
+            "2026-01-27"));
     }
 
     // Paragraph (3). A hundred idle days after 20 October end on 28 January, after 25 October on 2 February.

@@ -5,8 +5,8 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.PromptPayment;
 
 /// <summary>
-/// The three steps of stopping work by their days and papers (Civ. Code §§ 8830-8844): demanded 1 June 2026, due 1 July under the contract, so
-/// the notice may be given from Thursday 6 August.
+/// The three steps of stopping work by their days and papers (Civ. Code §§ 8830-8844): demanded 1 June 2026, due 1 July under the contract,
+/// so the notice may be given from Thursday 6 August.
 /// </summary>
 public sealed class StopWorkNoticeTests
 {
@@ -16,7 +16,8 @@ public sealed class StopWorkNoticeTests
     private static JobBuilder Demanded(JobBuilder job, string on = "2026-06-01", string? due = null, decimal amount = 12_000m) =>
         job.Add(i => new PaymentDemanded { Index = i, On = When(on), Amount = amount, Due = due is null ? null : Day(due) });
 
-    private static JobBuilder Given(JobBuilder job, string on, params string[] to) => job.Add(i => new StopWorkNoticeGiven { Index = i, On = When(on), To = to });
+    private static JobBuilder Given(JobBuilder job, string on, params string[] to) =>
+        job.Add(i => new StopWorkNoticeGiven { Index = i, On = When(on), To = to });
 
     private static Finding? Find(JobBuilder job, string id, string asOf = "2026-08-20") => job.On(asOf).Find($"stop-work.{id}");
 
@@ -128,7 +129,8 @@ public sealed class StopWorkNoticeTests
     [Proves("Civ. Code § 8834(b)")]
     public void The_notice_reaches_the_owner_and_every_subcontractor(string on, string to, Standing expected, string? section)
     {
-        var job = Demanded(Job()).Party("framer", PartyCapacity.Subcontractor, "Framer Co.").Party("yard", PartyCapacity.Supplier, "Teasel Lumber Yard");
+        var job = Demanded(Job()).Party("framer", PartyCapacity.Subcontractor, "Framer Co.")
+            .Party("yard", PartyCapacity.Supplier, "Teasel Lumber Yard");
         var stop = Find(Given(job, on, to.Split(' ', StringSplitOptions.RemoveEmptyEntries)), "first-day")!;
         Assert.Equal(expected, stop.Standing);
         Assert.Equal(section is null ? [] : [section], stop.Sections.Except(["Civ. Code § 8830", "Civ. Code § 8844(a)"]));
@@ -144,7 +146,8 @@ public sealed class StopWorkNoticeTests
     {
         Assert.Equal(Standing.Lost, Find(Given(Demanded(Job(false)), "2026-08-06", "owner"), "first-day")!.Standing);
         Assert.Equal(Standing.InDoubt, Find(Given(Demanded(Job(null)), "2026-08-06", "owner"), "first-day")!.Standing);
-        Assert.Equal(["2026-08-18"], Find(Given(Given(Demanded(Job()), "2026-08-06", "owner"), "2026-08-07", "owner"), "first-day")!.DaysOf());
+        Assert.Equal(["2026-08-18"], Find(Given(Given(Demanded(Job()), "2026-08-06", "owner"), "2026-08-07", "owner"), "first-day")!
+            .DaysOf());
         Assert.Null(Find(Given(Demanded(Job()), "?", "owner"), "first-day"));
         // Paid since: there is nothing left to stop for.
         Assert.Null(Find(Given(Demanded(Job()).Paid("2026-08-10", 12_000m), "2026-08-06", "owner"), "first-day"));
@@ -164,7 +167,8 @@ public sealed class StopWorkNoticeTests
     {
         foreach (var role in (ClaimantRole[])[ClaimantRole.DirectContractor, ClaimantRole.Subcontractor])
         {
-            var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Furnished("2026-03-02", 50_000m);
+            var job = new JobBuilder().Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct")
+                .Furnished("2026-03-02", 50_000m);
             foreach (var day in done.Split(' '))
                 job.Add(i => new DisputedWorkDone { Index = i, On = When(day) });
             var found = job.On(asOf).Find("retention.disputed-work");
@@ -174,7 +178,8 @@ public sealed class StopWorkNoticeTests
         }
     }
 
-    // § 8816(b): accepted on Thursday 4 June, the tenth day is Sunday 14 June, so Monday the 15th. What is accepted after the day of asking is not known yet.
+    // § 8816(b): accepted on Thursday 4 June, the tenth day is Sunday 14 June, so Monday the 15th. What is accepted after the day of asking
+    // is not known yet.
     [Theory]
     [InlineData("2026-06-03", Standing.NotYet, null)]
     [InlineData("2026-06-04", Standing.Done, Standing.NotYet)]
@@ -200,7 +205,8 @@ public sealed class StopWorkNoticeTests
     [Proves("Civ. Code § 8816(b)")]
     public void Acceptance_counts_though_the_day_of_the_notice_is_unknown()
     {
-        var on = new JobBuilder().Role(ClaimantRole.Subcontractor).Add(i => new DisputedWorkDone { Index = i, On = When("?"), Accepted = Day("2026-06-04") }).On("2026-06-10");
+        var on = new JobBuilder().Role(ClaimantRole.Subcontractor)
+            .Add(i => new DisputedWorkDone { Index = i, On = When("?"), Accepted = Day("2026-06-04") }).On("2026-06-10");
         Assert.Null(on.Find("retention.disputed-work"));
         Assert.Equal(["2026-06-15"], on.Get("retention.disputed-work-payment").DaysOf());
     }
@@ -209,7 +215,8 @@ public sealed class StopWorkNoticeTests
     [Proves("Civ. Code § 8816(a)")]
     public void Work_that_was_rejected_stays_in_dispute()
     {
-        var on = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01"), Rejected = Day("2026-06-04") }).On("2026-06-20");
+        var on = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner")
+            .Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01"), Rejected = Day("2026-06-04") }).On("2026-06-20");
         Assert.Equal(Standing.Done, on.Get("retention.disputed-work").Standing);
         Assert.True(on.Get("retention.disputed-work").Says("stays in dispute"));
         Assert.False(on.Get("retention.disputed-work").Says("Accepted"));

@@ -11,7 +11,9 @@ namespace Stringline.Law.Tests.PromptPayment;
 public sealed class StopWorkTests
 {
     private static JobBuilder Job(bool? written = true, ClaimantRole role = ClaimantRole.DirectContractor) => new JobBuilder()
-        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct").Contract(c => c with { Written = written, PaymentDueDays = 30 }).Furnished("2026-03-02", 50000m).PaymentDemanded("2026-06-01", 12000m);
+        .Role(role, role == ClaimantRole.DirectContractor ? "owner" : "direct")
+        .Contract(c => c with { Written = written, PaymentDueDays = 30 }).Furnished("2026-03-02", 50000m)
+        .PaymentDemanded("2026-06-01", 12000m);
 
     private static Finding? Stop(JobBuilder job, string asOf = "2026-08-06") => job.On(asOf).Find("stop-work.notice-first-day");
 
@@ -84,7 +86,8 @@ public sealed class StopWorkTests
         Assert.True(stop.Asks("performance"));
     }
 
-    private static JobBuilder Contract60(int? days, string? due = null) => new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Price(60_000m)
+    private static JobBuilder Contract60(int? days, string? due = null) =>
+        new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Price(60_000m)
         .Contract(c => c with { Written = true, PaymentDueDays = days }).Furnished("2025-08-05", 20_000m)
         .Add(i => new PaymentDemanded { Index = i, On = When("2025-10-06"), Amount = 20_000m, Due = due is null ? null : Day(due) });
 
@@ -109,7 +112,8 @@ public sealed class StopWorkTests
     [Proves("Civ. Code § 8830")]
     public void The_amount_is_what_is_overdue_and_nothing_else()
     {
-        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { Written = true, PaymentDueDays = 30 }).Furnished("2025-08-05", 28_000m)
+        var job = new JobBuilder().Role(ClaimantRole.DirectContractor, "owner")
+            .Contract(c => c with { Written = true, PaymentDueDays = 30 }).Furnished("2025-08-05", 28_000m)
             .PaymentDemanded("2025-09-01", 20_000m).Paid("2025-10-20", 15_000m).PaymentDemanded("2025-11-20", 8_000m);
         var stop = job.On("2025-12-15").Get("stop-work.notice-first-day");
         Assert.Equal(5_000m, stop.Amount);
@@ -120,7 +124,8 @@ public sealed class StopWorkTests
         Assert.Equal(13_000m, job.On("2026-01-27").Get("stop-work.notice-first-day").Amount);
     }
 
-    private static JobBuilder Given(string on, params string[] to) => Job().Party("framer", PartyCapacity.Subcontractor, "Framer Co.").Add(i => new StopWorkNoticeGiven { Index = i, On = When(on), To = to });
+    private static JobBuilder Given(string on, params string[] to) => Job().Party("framer", PartyCapacity.Subcontractor, "Framer Co.")
+        .Add(i => new StopWorkNoticeGiven { Index = i, On = When(on), To = to });
 
     [Theory]
     [InlineData("2026-08-16", Standing.NotYet)]
@@ -135,7 +140,8 @@ public sealed class StopWorkTests
         Assert.Equal(12_000m, stop.Amount);
         Assert.True(stop.Says("expedited proceeding"));
         Assert.Empty(stop.Questions);
-        Assert.Contains("2026-08-01", Given("2026-08-06", "owner", "framer").On(asOf).Get("stop-work.posting").Questions[0].Text, StringComparison.Ordinal);
+        Assert.Contains("2026-08-01", Given("2026-08-06", "owner", "framer").On(asOf).Get("stop-work.posting").Questions[0].Text,
+            StringComparison.Ordinal);
     }
 
     // § 8834(a): at least five days before the notice of 6 August, so by the 1st.
@@ -149,7 +155,8 @@ public sealed class StopWorkTests
     public void Notice_of_intent_is_posted_five_days_before(string? posted, Standing posting, Standing stop)
     {
         var on = Job().Party("framer", PartyCapacity.Subcontractor, "Framer Co.")
-            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner", "framer"], Posted = posted is null ? null : Day(posted) }).On("2026-08-20");
+            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner", "framer"], Posted = posted is null
+                ? null : Day(posted) }).On("2026-08-20");
         Assert.Equal((posting, stop), (on.Get("stop-work.posting").Standing, on.Get("stop-work.first-day").Standing));
         Assert.Equal(posted is null, on.Get("stop-work.posting").Asks("(stop-work-notice-given.posted)"));
         Assert.Equal(posted == "2026-08-02", on.Get("stop-work.posting").Says("give the notice again"));
@@ -168,11 +175,14 @@ public sealed class StopWorkTests
     public void A_posting_on_a_day_in_doubt_is_judged_by_both_ends(string? posted, string? by, Standing posting, Standing stop, string says)
     {
         var on = Job().Party("framer", PartyCapacity.Subcontractor, "Framer Co.")
-            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner", "framer"], Posted = posted is null ? null : Day(posted), PostedBy = by is null ? null : Day(by) }).On("2026-08-20");
+            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner", "framer"], Posted = posted is null
+                ? null : Day(posted), PostedBy = by is null ? null : Day(by) }).On("2026-08-20");
         Assert.Equal((posting, stop), (on.Get("stop-work.posting").Standing, on.Get("stop-work.first-day").Standing));
         Assert.True(on.Get("stop-work.posting").Says(says));
-        Assert.Equal(says.StartsWith("which may", StringComparison.Ordinal), on.Get("stop-work.posting").Asks("(stop-work-notice-given.posted)"));
-        Assert.Equal(says.StartsWith("which may", StringComparison.Ordinal), on.Get("stop-work.first-day").Says("perhaps less than 5 days"));
+        Assert.Equal(says.StartsWith("which may", StringComparison.Ordinal), on.Get("stop-work.posting")
+            .Asks("(stop-work-notice-given.posted)"));
+        Assert.Equal(says.StartsWith("which may", StringComparison.Ordinal), on.Get("stop-work.first-day")
+            .Says("perhaps less than 5 days"));
     }
 
     // "Give the notice again": the one given last is the one before which it must have been posted.
@@ -181,7 +191,8 @@ public sealed class StopWorkTests
     public void A_notice_given_again_is_judged_by_its_own_day()
     {
         var on = Job().Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-06"), To = ["owner"], Posted = Day("2026-08-04") })
-            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-10"), To = ["owner"], Posted = Day("2026-08-04") }).On("2026-08-21");
+            .Add(i => new StopWorkNoticeGiven { Index = i, On = When("2026-08-10"), To = ["owner"], Posted = Day("2026-08-04") })
+            .On("2026-08-21");
         Assert.Equal((Standing.Done, Standing.Open), (on.Get("stop-work.posting").Standing, on.Get("stop-work.first-day").Standing));
         Assert.Equal(["2026-08-05"], on.Get("stop-work.posting").DaysOf());
     }
@@ -214,7 +225,8 @@ public sealed class StopWorkTests
     [Proves("Civ. Code § 8816(b)")]
     public void The_payer_answers_within_ten_days_that_disputed_work_is_done(string asOf, Standing expected)
     {
-        static JobBuilder Done(ClaimantRole role) => new JobBuilder().Role(role).Furnished("2026-03-02", 50000m).Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-02") });
+        static JobBuilder Done(ClaimantRole role) => new JobBuilder().Role(role).Furnished("2026-03-02", 50000m)
+            .Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-02") });
         var found = Done(ClaimantRole.Subcontractor).On(asOf).Get("retention.disputed-work");
         Assert.Equal(["2026-06-12"], found.DaysOf());
         Assert.Equal(expected, found.Standing);

@@ -4,18 +4,25 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.PromptPayment;
 
-/// <summary>What the owner leaves undisputed of a claim on private work: 60 days, then 2 percent a month (Civ. Code § 8850(d)(3), (h)(1)). Counted apart with Python.</summary>
+/// <summary>
+/// What the owner leaves undisputed of a claim on private work: 60 days, then 2 percent a month (Civ. Code § 8850(d)(3), (h)(1)). Counted
+/// apart with Python.
+/// </summary>
 public sealed class UndisputedPartTests
 {
-    private static JobBuilder Job(ClaimantRole role = ClaimantRole.DirectContractor, string hiredBy = "owner", string? made = "2026-02-24", Manner? manner = Manner.CertifiedMail) => new JobBuilder()
+    private static JobBuilder Job(ClaimantRole role = ClaimantRole.DirectContractor, string hiredBy = "owner", string? made = "2026-02-24",
+        Manner? manner = Manner.CertifiedMail) => new JobBuilder()
         .Role(role, hiredBy).Contract(c => c with { On = made is null ? null : Day(made) }).Work(w => w with { LowRiseResidential = false })
-        .Add(i => new DisputeClaimSent { Index = i, On = When("2026-04-13"), Received = Day("2026-04-14"), Amount = 5_200m, Manner = manner });
+        .Add(i => new DisputeClaimSent { Index = i, On = When("2026-04-13"), Received = Day("2026-04-14"), Amount = 5_200m,
+            Manner = manner });
 
-    private static JobBuilder Answered(JobBuilder job, decimal? undisputed = 1_000m, string on = "2026-05-11") => job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
+    private static JobBuilder Answered(JobBuilder job, decimal? undisputed = 1_000m, string on = "2026-05-11") =>
+        job.Add(i => new DisputeClaimAnswered { Index = i, On = When(on), Undisputed = undisputed });
 
     private static Finding? Find(JobBuilder job, string asOf) => job.On(asOf).Find("dispute-claim.undisputed-part");
 
-    // Stated on Monday 11 May 2026: the sixtieth day is Friday 10 July. One whole month is over on 10 August; 31 days at 24 percent a year are 20.38.
+    // Stated on Monday 11 May 2026: the sixtieth day is Friday 10 July. One whole month is over on 10 August; 31 days at 24 percent a year
+    // are 20.38.
     [Theory]
     [InlineData("2026-07-10", Standing.NotYet, 0)]
     [InlineData("2026-07-11", Standing.Open, 0)]
@@ -43,7 +50,8 @@ public sealed class UndisputedPartTests
         var part = Find(Answered(Job()).Paid(paid, 1_000m), "2026-09-10")!;
         Assert.Equal((expected, (decimal?)interest), (part.Standing, part.Amount));
         // "until payment is received": nothing is left for which to suspend work.
-        Assert.Equal(expected == Standing.Open, Answered(Job()).Paid(paid, 1_000m).On("2026-09-10").Find("dispute-claim.suspension-first-day") is not null);
+        Assert.Equal(expected == Standing.Open, Answered(Job()).Paid(paid, 1_000m).On("2026-09-10")
+            .Find("dispute-claim.suspension-first-day") is not null);
     }
 
     // A payment answers one sum only: the progress payment of 4 May, due on 3 June, before the part due on 10 July.
@@ -52,13 +60,15 @@ public sealed class UndisputedPartTests
     public void A_payment_answers_the_sum_that_falls_due_first()
     {
         var on = Answered(Job().PaymentDemanded("2026-05-04", 1_000m)).Paid("2026-06-01", 1_000m).On("2026-09-10");
-        Assert.Equal((Standing.Done, Standing.Open), (on.Get("prompt-payment.progress").Standing, on.Get("dispute-claim.undisputed-part").Standing));
+        Assert.Equal((Standing.Done, Standing.Open),
+            (on.Get("prompt-payment.progress").Standing, on.Get("dispute-claim.undisputed-part").Standing));
     }
 
     // A dispute is about what is disputed, never about this part.
     [Fact]
     [Proves("Civ. Code § 8850(h)")]
-    public void A_dispute_takes_nothing_from_it() => Assert.Equal(20m, Find(Answered(Job()).Disputed("2026-05-01", 4_200m), "2026-08-10")!.Amount);
+    public void A_dispute_takes_nothing_from_it() =>
+        Assert.Equal(20m, Find(Answered(Job()).Disputed("2026-05-01", 4_200m), "2026-08-10")!.Amount);
 
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, "owner", "2026-02-24", Manner.CertifiedMail, Standing.Open)]
@@ -69,7 +79,8 @@ public sealed class UndisputedPartTests
     [InlineData(ClaimantRole.DirectContractor, "owner", null, Manner.CertifiedMail, Standing.InDoubt)]
     [InlineData(ClaimantRole.DirectContractor, "owner", "2026-02-24", Manner.Email, Standing.InDoubt)]
     [Proves("Civ. Code § 8850(d)")]
-    public void It_is_owed_to_one_whose_claim_the_procedure_governs(ClaimantRole role, string hiredBy, string? made, Manner manner, Standing? expected) =>
+    public void It_is_owed_to_one_whose_claim_the_procedure_governs(ClaimantRole role, string hiredBy, string? made, Manner manner,
+        Standing? expected) =>
         Assert.Equal(expected, Find(Answered(Job(role, hiredBy, made, manner)), "2026-08-10")?.Standing);
 
     // Without a license no action lies for any compensation.
@@ -77,8 +88,11 @@ public sealed class UndisputedPartTests
     [Proves("Bus. & Prof. Code § 7031(a)")]
     public void It_is_lost_without_a_license()
     {
-        var on = Answered(Job().Furnished("2026-03-02", 5_200m).Claimant(c => c with { License = new License { Required = true, Never = true } }).Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01"), Accepted = Day("2026-06-04") })).On("2026-08-10");
-        Assert.Equal((Standing.Lost, Standing.Lost), (on.Get("dispute-claim.undisputed-part").Standing, on.Get("retention.disputed-work-payment").Standing));
+        var on = Answered(Job().Furnished("2026-03-02", 5_200m)
+            .Claimant(c => c with { License = new License { Required = true, Never = true } })
+            .Add(i => new DisputedWorkDone { Index = i, On = When("2026-06-01"), Accepted = Day("2026-06-04") })).On("2026-08-10");
+        Assert.Equal((Standing.Lost, Standing.Lost),
+            (on.Get("dispute-claim.undisputed-part").Standing, on.Get("retention.disputed-work-payment").Standing));
     }
 
     [Fact]

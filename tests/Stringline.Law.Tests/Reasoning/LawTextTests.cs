@@ -19,7 +19,8 @@ public sealed class LawTextTests
     [Fact]
     public void A_day_alone_is_written_as_the_open_standard_has_it()
     {
-        foreach (var day in (LocalDate[])[new(1, 1, 1), new(1900, 12, 31), new(2024, 2, 29), new(2026, 6, 7), new(9999, 12, 31), LocalDate.MinIsoValue])
+        foreach (var day in (LocalDate[])[new(1, 1, 1), new(1900, 12, 31), new(2024, 2, 29), new(2026, 6, 7), new(9999, 12, 31),
+            LocalDate.MinIsoValue])
             Assert.Equal(NodaTime.Text.LocalDatePattern.Iso.Format(day), LawText.IsoDay(day));
     }
 
@@ -33,7 +34,8 @@ public sealed class LawTextTests
 
     [Fact]
     public void A_day_that_the_file_does_not_tell_is_said_to_be_unknown() =>
-        Assert.Equal("The action ended on a day that is not known.", Reason.Of("Civ. Code § 8556", $"The action ended {(DaySpan?)null}.").Text);
+        Assert.Equal("The action ended on a day that is not known.",
+            Reason.Of("Civ. Code § 8556", $"The action ended {(DaySpan?)null}.").Text);
 
     [Fact]
     public void A_finding_lists_the_sections_that_applied_once_each_children_included()

@@ -15,7 +15,8 @@ internal static class BondNoticeReading
         // Preliminary notice to all, in time: nothing else is needed; a bond notice may still be shown as open, it costs two envelopes.
         var lastForAll = PreliminaryNoticeReading.LastDay(w)!.Value;
         var designer = PreliminaryNoticeReading.CommencementUnknown(w);
-        if (given.AllTold is { } told && (PreliminaryNoticeReading.InTime(w, told, lastForAll) || (designer && w.Either("designer in time"))))
+        if (given.AllTold is { } told
+            && (PreliminaryNoticeReading.InTime(w, told, lastForAll) || (designer && w.Either("designer in time"))))
             return new Answer(May.Kept | May.Open);
 
         var limit = Limit(w, completed);
@@ -119,7 +120,8 @@ internal static class BondNoticeReading
                 continue;
             if (action.Against.Count > 0 && !w.Either("the right ones were sued", action.Index))
                 continue;
-            if (w.Matter.Kind == WorkKind.Public && FirstAndLast.Ceased(w) is { } ceased && day <= ceased && !w.Either("sued before the work ended", action.Index))
+            if (w.Matter.Kind == WorkKind.Public && FirstAndLast.Ceased(w) is { } ceased && day <= ceased
+                && !w.Either("sued before the work ended", action.Index))
                 continue;
             if (action.Enforces.Count > 0)
                 return May.Kept;

@@ -13,8 +13,8 @@ internal static class ClaimReading
     /// <param name="Claim">The entry.</param>
     /// <param name="Day">Its day.</param>
     /// <param name="Good">Whether every condition is met.</param>
-    /// <param name="Curable">Where it is not good: whether that hangs on its being early, on its contents or on its service only, of which the file may
-    /// not tell all.</param>
+    /// <param name="Curable">Where it is not good: whether that hangs on its being early, on its contents or on its service only, of which
+    /// the file may not tell all.</param>
     /// <param name="GivenUp">Whether it was released.</param>
     internal readonly record struct Recorded(ClaimRecorded Claim, LocalDate Day, bool Good, bool Curable, bool GivenUp);
 
@@ -32,7 +32,8 @@ internal static class ClaimReading
             if (claim.Lien == LienKind.Converted)
                 continue;
             counts &= IsNotTooEarly(w, claim, day, complete);
-            var good = counts && WasServed(w, claim, day) && (claim.Lacks is null || w.Either("a claim that lacks something will do", claim.Index));
+            var good = counts && WasServed(w, claim, day)
+                && (claim.Lacks is null || w.Either("a claim that lacks something will do", claim.Index));
             all.Add(new Recorded(claim, day, good, counts, released));
         }
 
@@ -52,7 +53,8 @@ internal static class ClaimReading
     // Whether the file shows that work had begun by a day: it says so, or tells of labor that stopped or of completion.
     private static bool HadCommenced(World w, LocalDate day) =>
         w.Job.Work.Commenced <= day
-        || (w.Job.Work.Commenced is null && (w.Matter.Of<LaborCeased>().Any(e => w.On(e) <= day) || w.Matter.Of<Completed>().Any(e => w.On(e) <= day)
+        || (w.Job.Work.Commenced is null
+            && (w.Matter.Of<LaborCeased>().Any(e => w.On(e) <= day) || w.Matter.Of<Completed>().Any(e => w.On(e) <= day)
             || w.Matter.Of<OwnerRecorded>().Any(e => w.On(e) <= day)));
 
     private static bool Counts(World w, ClaimRecorded claim, LocalDate day, PrivateCompletion.Completion complete)
@@ -94,8 +96,8 @@ internal static class ClaimReading
         return true;
     }
 
-    // Less was furnished than the agreed price: the direct contract may not be complete. Where nothing shows that, one that says that it furnishes
-    // no more has completed it.
+    // Less was furnished than the agreed price: the direct contract may not be complete. Where nothing shows that, one that says that it
+    // furnishes no more has completed it.
     private static bool PartIsUndone(World w)
     {
         if (w.Job.Contract.Price is not { } price)
@@ -127,7 +129,8 @@ internal static class ClaimReading
             {
                 doubtful |= s.To.Any(id => w.Job.Party(id) is
                 {
-                    Capacity: PartyCapacity.ConstructionLender or PartyCapacity.DirectContractor or PartyCapacity.OwnersAgent or PartyCapacity.Association,
+                    Capacity: PartyCapacity.ConstructionLender or PartyCapacity.DirectContractor or PartyCapacity.OwnersAgent
+                    or PartyCapacity.Association,
                 });
             }
         }

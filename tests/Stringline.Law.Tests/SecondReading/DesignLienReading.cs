@@ -63,7 +63,8 @@ internal static class DesignLienReading
                 continue;
             var sued = w.Matter.Of<ActionFiled>().Any(a => EnforcementReading.IsOnLien(w, a, claim) && w.On(a) >= day
                 && w.InTime(w.On(a), day.PlusDays(90), "sued on the design lien", a.Index));
-            if (sued || !w.IsOver(day.PlusDays(90), "design lien unsued", claim.Index) || EnforcementReading.IsStayed(w, day, day.PlusDays(90)))
+            if (sued || !w.IsOver(day.PlusDays(90), "design lien unsued", claim.Index)
+                || EnforcementReading.IsStayed(w, day, day.PlusDays(90)))
                 return IsBarred(w) ? Answer.Free : Answer.Kept;
             expired = true;
         }

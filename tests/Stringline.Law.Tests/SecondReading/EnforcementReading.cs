@@ -15,8 +15,8 @@ internal static class EnforcementReading
     }
 
     /// <summary>
-    /// The last day to sue: 90 days after recording, or after the end of a credit of which notice was recorded in those days, or later but before
-    /// a buyer in good faith; with credit never later than a year after completion.
+    /// The last day to sue: 90 days after recording, or after the end of a credit of which notice was recorded in those days, or later but
+    /// before a buyer in good faith; with credit never later than a year after completion.
     /// </summary>
     public static LocalDate LastDay(World w, ClaimRecorded claim, LocalDate recorded)
     {
@@ -25,7 +25,8 @@ internal static class EnforcementReading
         foreach (var credit in w.Matter.Of<CreditRecorded>())
         {
             var on = w.On(credit);
-            if (on >= recorded && (w.InTime(on, ninety, "credit in time", credit.Index) || w.Either("no buyer in good faith", credit.Index)))
+            if (on >= recorded
+                && (w.InTime(on, ninety, "credit in time", credit.Index) || w.Either("no buyer in good faith", credit.Index)))
                 credited = World.Later(credited, credit.Until.PlusDays(90));
         }
 
@@ -95,7 +96,8 @@ internal static class EnforcementReading
     }
 
     /// <summary>Whether the owner was in bankruptcy on some day of the time to sue, and it stood still.</summary>
-    public static bool IsStayed(World w, LocalDate recorded, LocalDate last) => WasStayed(w, recorded, last) && w.Either("the stay keeps the time");
+    public static bool IsStayed(World w, LocalDate recorded, LocalDate last) =>
+        WasStayed(w, recorded, last) && w.Either("the stay keeps the time");
 
     public static bool WasStayed(World w, LocalDate recorded, LocalDate last) => w.Matter.In(PartyCapacity.Owner).Any(o =>
         o.BankruptSince <= w.AsOf && o.BankruptSince <= PlainCalendar.RolledOnAnyList(last) && !(o.BankruptUntil < recorded));
@@ -151,7 +153,8 @@ internal static class EnforcementReading
 
         if (open)
             return Answer.Open(next);
-        // A credit recorded before the claim is none by the words of § 8460(b); a court may be asked to hold otherwise while it would give time.
+        // A credit recorded before the claim is none by the words of § 8460(b); a court may be asked to hold otherwise while it would give
+        // time.
         if (expired && (stayed || w.Matter.Of<CreditRecorded>().Any(c => w.AsOf <= PlainCalendar.RolledOnAnyList(c.Until.PlusDays(90)))))
             return Answer.Doubt;
         var over = PrivateCompletion.Of(w).LastDay is { } end && w.IsOver(end, "time to record");

@@ -31,7 +31,8 @@ internal static class FederalBondReading
     // Clifford F. MacEvoy Co. v. United States (1944) 322 U.S. 102: who sells to a mere supplier is outside.
     private static bool OutsideTheBond(World w) =>
         (w.Matter.Hirer is { Capacity: PartyCapacity.Supplier } hirer && !w.Told(hirer.MadeToPlans, "made to the plans"))
-        || (w.Matter.Hirer is { Capacity: PartyCapacity.PublicEntity or PartyCapacity.Owner or PartyCapacity.ConstructionLender or PartyCapacity.Surety }
+        || (w.Matter.Hirer is { Capacity: PartyCapacity.PublicEntity or PartyCapacity.Owner or PartyCapacity.ConstructionLender
+            or PartyCapacity.Surety }
             && !w.Either("who hired is a slip"))
         || (w.Matter.Hirer is { Capacity: PartyCapacity.Supplier, MadeToPlans: true } && !w.Either("the hirer dealt with the contractor"));
 
@@ -76,7 +77,8 @@ internal static class FederalBondReading
         {
             if (action.Enforces.Count > 0 && !action.Enforces.Contains(ActionOn.PaymentBond))
                 continue;
-            if (action.Against.Count > 0 && !action.Against.Any(a => w.Job.Party(a) is { Capacity: PartyCapacity.Surety }) && !w.Either("the right ones were sued", action.Index))
+            if (action.Against.Count > 0 && !action.Against.Any(a => w.Job.Party(a) is { Capacity: PartyCapacity.Surety })
+                && !w.Either("the right ones were sued", action.Index))
                 continue;
             if (action.SmallClaims && !w.Either("small claims will do", action.Index))
                 continue;

@@ -13,7 +13,8 @@ internal static class FirstDayReading
         if (ClaimReading.IsElsewhere(w) || w.Matter.Of<ClaimRecorded>().Length > 0)
             return Answer.Free;
         // § 8200(a): no claim without the notice, once none can come.
-        if (w.LicenseLost || PreliminaryNoticeReading.IsDead(w) || ClaimReading.HasNoAuthority(w) || w.Matter.IsSurelyLost(LienRightReading.Finding))
+        if (w.LicenseLost || PreliminaryNoticeReading.IsDead(w) || ClaimReading.HasNoAuthority(w)
+            || w.Matter.IsSurelyLost(LienRightReading.Finding))
             return new Answer(May.Lost | May.Open);
         var complete = PrivateCompletion.Of(w);
         if (complete.DeemedCeased < w.AsOf)

@@ -63,8 +63,8 @@ internal static class LicenseReading
         return true;
     }
 
-    // A renewal within 90 days of the expiration, by its delivery or postmark (§ 7141.5); a certificate received within 90 days after its day, or late
-    // for circumstances beyond control (§ 7125.1). For another cause, or none told, either way.
+    // A renewal within 90 days of the expiration, by its delivery or postmark (§ 7141.5); a certificate received within 90 days after its
+    // day, or late for circumstances beyond control (§ 7125.1). For another cause, or none told, either way.
     private static bool Counts(World w, LicenseSpan span, int which)
     {
         if (span.Reinstated is not { } received)

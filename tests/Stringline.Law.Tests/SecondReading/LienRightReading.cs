@@ -22,9 +22,10 @@ internal static class LienRightReading
         if (answer.May == May.Lost)
             return answer;
 
-        // § 8520(b): who gives none after the owner's demand forfeits the lien; no days are set, so that it can still be given. One given in ten days is
-        // late by no measure.
-        if (w.Matter.Of<StopPaymentDemanded>().Any(demand => !w.Matter.Of<StopPaymentGiven>().Any(given => w.On(given) <= w.On(demand).PlusDays(10))))
+        // § 8520(b): who gives none after the owner's demand forfeits the lien; no days are set, so that it can still be given. One given
+        // in ten days is late by no measure.
+        if (w.Matter.Of<StopPaymentDemanded>()
+            .Any(demand => !w.Matter.Of<StopPaymentGiven>().Any(given => w.On(given) <= w.On(demand).PlusDays(10))))
             answer = answer with { May = answer.May & May.Open };
         return IsWhole(w) ? answer : answer with { May = May.None };
     }

@@ -37,7 +37,9 @@ internal sealed class Matter
 
     private Reading? license;
 
-    /// <summary>Whether the license is lost on every reading; a federal bond is a federal remedy, which the State's bar does not reach.</summary>
+    /// <summary>
+    /// Whether the license is lost on every reading; a federal bond is a federal remedy, which the State's bar does not reach.
+    /// </summary>
     public bool LicenseLost => Kind != WorkKind.Federal && License.SurelyLost;
 
     private readonly Dictionary<int, bool> surelyBad = [];
@@ -76,13 +78,18 @@ internal sealed class Matter
 
     public IReadOnlyList<Party> In(PartyCapacity capacity) => Job.In(capacity);
 
-    /// <summary>Whether what came in may cover everything provided so far: a stop payment notice then has nothing to claim (Civ. Code §§ 8502(c), 9352(c)).</summary>
+    /// <summary>
+    /// Whether what came in may cover everything provided so far: a stop payment notice then has nothing to claim (Civ. Code §§ 8502(c),
+    /// 9352(c)).
+    /// </summary>
     public bool IsPaidInFull
     {
         get
         {
             var received = Of<Paid>().Sum(paid => paid.Amount) + Of<Credited>().Sum(credited => credited.Amount);
-            return received > 0 && (received >= Work.Sum(work => work.Amount ?? 0m) || received >= Job.Contract.Price + Of<Change>().Sum(change => change.Amount));
+            return received > 0
+                && (received >= Work.Sum(work => work.Amount ?? 0m) || received >= Job.Contract.Price + Of<Change>()
+                    .Sum(change => change.Amount));
         }
     }
 

@@ -17,7 +17,8 @@ internal static class OtherReadings
     /// <summary>The action on a public payment bond: any time after the claimant ceased to provide work (Civ. Code § 9558).</summary>
     public static Answer BondSuit(World w) =>
         w.Matter is { Kind: WorkKind.Public, IsDirectContractor: false, LicenseLost: false, Hirer.Capacity: not PartyCapacity.PublicEntity }
-        && !w.Matter.IsSurelyLost(PublicBondReading.Notice) && FirstAndLast.Ceased(w) is { } ceased && ceased >= w.AsOf ? Answer.Doubt : Answer.Free;
+        && !w.Matter.IsSurelyLost(PublicBondReading.Notice) && FirstAndLast.Ceased(w) is { } ceased && ceased >= w.AsOf
+        ? Answer.Doubt : Answer.Free;
 
     /// <summary>The day from which work is covered: all of it only where the notice came in time.</summary>
     public static Answer ReachesBackTo(World w)

@@ -41,7 +41,8 @@ internal static class PreliminaryNoticeReading
             // § 9300(b)(2); a direct contractor is no claimant (§ 9100(b)).
             return m.IsDirectContractor
                 || m.HiredByContractor
-                    ? NotDue : new(true, true, OwnerAndContractor(w, PartyCapacity.PublicEntity), null, false, null, false, SomeTold(w, PartyCapacity.PublicEntity));
+                    ? NotDue : new(true, true, OwnerAndContractor(w, PartyCapacity.PublicEntity), null, false, null, false,
+                        SomeTold(w, PartyCapacity.PublicEntity));
         }
 
         Party? lender = null;
@@ -70,7 +71,8 @@ internal static class PreliminaryNoticeReading
         lenderDay = missed ? null : lenderDay;
         if (m.HiredByOwner)
             return lender is null ? NotDue with { LenderMayBeExcused = excused } : new(true, false, null, lender, excused, lenderDay, told);
-        return new(true, true, OwnerAndContractor(w, PartyCapacity.Owner), lender, excused, lenderDay, told, SomeTold(w, PartyCapacity.Owner));
+        return new(true, true, OwnerAndContractor(w, PartyCapacity.Owner), lender, excused, lenderDay, told,
+            SomeTold(w, PartyCapacity.Owner));
     }
 
     private static LocalDate? SomeTold(World w, PartyCapacity owner)
@@ -91,9 +93,10 @@ internal static class PreliminaryNoticeReading
         var (contractors, known) = m.WorksFor();
         if (Any(w, contractors, !known) is not { } toContractor)
             return null;
-        // Private work: a lien stood whose claimant had told the owner and not the contractor (Industrial Asphalt v. Garrett (1986) 180 Cal.App.3d 1001), so that
-        // one told late may do as little harm.
-        return owner == PartyCapacity.Owner && toContractor > toOwner && w.Either("telling the contractor late does no harm") ? toOwner : World.Later(toOwner, toContractor);
+        // Private work: a lien stood whose claimant had told the owner and not the contractor (Industrial Asphalt v. Garrett (1986) 180
+        // Cal.App.3d 1001), so that one told late may do as little harm.
+        return owner == PartyCapacity.Owner && toContractor > toOwner && w.Either("telling the contractor late does no harm")
+            ? toOwner : World.Later(toOwner, toContractor);
     }
 
     // Where several may be the right one, each told or only some: either way.
@@ -165,7 +168,8 @@ internal static class PreliminaryNoticeReading
     public static bool InTime(World w, LocalDate day, LocalDate last) =>
         w.Matter.Kind == WorkKind.Public ? day <= last : w.InTime(day, last, "notice in time");
 
-    private static bool IsOver(World w, LocalDate last) => w.Matter.Kind == WorkKind.Public ? w.AsOf > last : w.IsOver(last, "time for the notice");
+    private static bool IsOver(World w, LocalDate last) =>
+        w.Matter.Kind == WorkKind.Public ? w.AsOf > last : w.IsOver(last, "time for the notice");
 
     /// <summary>Whether a designer's notice is still in time because nobody told when the work commenced.</summary>
     public static bool CommencementUnknown(World w) =>
@@ -183,7 +187,8 @@ internal static class PreliminaryNoticeReading
     public static bool MoreMayCome(World w) => !FirstAndLast.HasEnded(w) && w.Matter.Of<Completed>().Length == 0;
 
     /// <summary>
-    /// Whether one of owner and contractor was told and the other not: the words of § 8200(c) make the right void, a court may still ask who was hurt.
+    /// Whether one of owner and contractor was told and the other not: the words of § 8200(c) make the right void, a court may still ask
+    /// who was hurt.
     /// </summary>
     public static bool OneWasTold(World w) => w.AtBest(Of) is { Due: true, ToOwnerAndContractor: true, Day: null, SomeTold: not null };
 
@@ -217,7 +222,8 @@ internal static class PreliminaryNoticeReading
         return complete is not { } day || day >= from;
     }
 
-    private static bool MayBeLate(World w, LocalDate last) => w.Matter.Notices.Any(n => n.On is DayFact.Between between && between.Last.PlusDays(n.Manner == Manner.Substituted ? 5 : 0) > last);
+    private static bool MayBeLate(World w, LocalDate last) =>
+        w.Matter.Notices.Any(n => n.On is DayFact.Between between && between.Last.PlusDays(n.Manner == Manner.Substituted ? 5 : 0) > last);
 
     public static Answer LastDayFinding(World w)
     {

@@ -24,7 +24,8 @@ internal static class PrivateBondReading
         return BondNoticeReading.Finding(w, complete.Day);
     }
 
-    // § 8608(a): no right on a direct contractor's bond but for work that went to it; and no claim on the bond on which one is principal oneself.
+    // § 8608(a): no right on a direct contractor's bond but for work that went to it; and no claim on the bond on which one is principal
+    // oneself.
     private static bool IsStrange(World w) =>
         (w.Matter.IsDirectContractor || w.Matter.HiredByOwner) && Principal(w) is null or PartyCapacity.DirectContractor;
 

@@ -45,7 +45,8 @@ internal static class PrivateCompletion
         }
 
         day = ByOwnersDay(w, day) ?? day;
-        if (day is null && !acceptedOnly && m.Of<Completed>().All(e => IsBeforeCommencement(w, e)) && !m.Of<OwnerRecorded>().Any(IsOwnersWord))
+        if (day is null && !acceptedOnly && m.Of<Completed>().All(e => IsBeforeCommencement(w, e))
+            && !m.Of<OwnerRecorded>().Any(IsOwnersWord))
             day = Floor(w);
         if (!acceptedOnly)
         {
@@ -69,7 +70,8 @@ internal static class PrivateCompletion
             var good = e.By switch
             {
                 CompletionTheory.Acceptance => needsAcceptance && w.Job.Work.PublicTakesOver == true,
-                CompletionTheory.Occupation => !needsAcceptance && w.Matter.Of<LaborCeased>().Any(c => c.Until is null && !OthersTellOfLabor(w, c) && !OwnLaborIn(w, w.On(c), w.On(c).PlusDays(60))),
+                CompletionTheory.Occupation => !needsAcceptance && w.Matter.Of<LaborCeased>()
+                    .Any(c => c.Until is null && !OthersTellOfLabor(w, c) && !OwnLaborIn(w, w.On(c), w.On(c).PlusDays(60))),
                 _ => !needsAcceptance,
             };
             if (good && !e.Contested && !SeveralStructures(w))
@@ -140,7 +142,9 @@ internal static class PrivateCompletion
         return ceased || w.Either("labor had ceased", e.Index) ? day : null;
     }
 
-    /// <summary>Whether another stop of the file tells of labor in the sixty days of this one: labor ceased again in them, or was resumed in them.</summary>
+    /// <summary>
+    /// Whether another stop of the file tells of labor in the sixty days of this one: labor ceased again in them, or was resumed in them.
+    /// </summary>
     public static bool OthersTellOfLabor(World w, LaborCeased stop)
     {
         var last = w.On(stop);
@@ -257,8 +261,8 @@ internal static class PrivateCompletion
             if (n.Notice == OwnerNotice.Acceptance || !HasForm(w, n))
                 continue;
 
-            // §§ 8412(b) and 8414(b)(2) count from the recording whatever completes the work, and § 8180(b) speaks of completion alone; that a notice
-            // of cessation does nothing while only an acceptance completes the work can be said all the same.
+            // §§ 8412(b) and 8414(b)(2) count from the recording whatever completes the work, and § 8180(b) speaks of completion alone;
+            // that a notice of cessation does nothing while only an acceptance completes the work can be said all the same.
             if (n.Notice == OwnerNotice.Cessation && acceptedOnly && !w.Either("a notice of cessation ends the time before acceptance"))
                 continue;
             var recorded = w.On(n);
@@ -266,11 +270,13 @@ internal static class PrivateCompletion
             if (n.ContractOf is null || (n.Notice == OwnerNotice.Cessation && IsOfWhole(w, n)))
                 good = n.Notice == OwnerNotice.Cessation ? CessationIsGood(w, n) : IsTimely(w, n, recorded, day);
             else
-                good = n.Notice == OwnerNotice.Completion && IsForOurContract(w, n) && ((IsTimelyByItsWord(w, n, recorded) && w.Either("that contract was complete then", n.Index))
+                good = n.Notice == OwnerNotice.Completion && IsForOurContract(w, n)
+                    && ((IsTimelyByItsWord(w, n, recorded) && w.Either("that contract was complete then", n.Index))
                     || (w.Job.Work.SeveralDirectContracts != true && IsTimely(w, n, recorded, day)));
             if (!good)
                 continue;
-            if (n.ContractOf is not null && n.Notice == OwnerNotice.Completion && w.Job.Work.SeveralDirectContracts != false && IsTimelyByItsWord(w, n, recorded))
+            if (n.ContractOf is not null && n.Notice == OwnerNotice.Completion && w.Job.Work.SeveralDirectContracts != false
+                && IsTimelyByItsWord(w, n, recorded))
                 deemed = World.Earlier(deemed, recorded);
             if (CopyShortens(w, n, recorded))
                 last = World.Earlier(last, recorded.PlusDays(days));
@@ -285,11 +291,12 @@ internal static class PrivateCompletion
         if (day is not { } complete || recorded < complete)
             return false;
         var last = complete.PlusDays(15);
-        return recorded <= PlainCalendar.RolledForCourts(last) || (recorded <= PlainCalendar.RolledOnAnyList(last) && w.Either("fifteenth day rolled", n.Index));
+        return recorded <= PlainCalendar.RolledForCourts(last)
+            || (recorded <= PlainCalendar.RolledOnAnyList(last) && w.Either("fifteenth day rolled", n.Index));
     }
 
-    // Its fifteen days run from the completion of that contract, which only the notice itself states: against the claimant that may be wrong, and the
-    // notice void (§ 8182(d)).
+    // Its fifteen days run from the completion of that contract, which only the notice itself states: against the claimant that may be
+    // wrong, and the notice void (§ 8182(d)).
     private static bool IsTimelyByItsWord(World w, OwnerRecorded n, LocalDate recorded) =>
         n.States is { } states ? IsTimely(w, n, recorded, states) : w.Either("in time for the one contract", n.Index);
 
@@ -302,7 +309,8 @@ internal static class PrivateCompletion
         if (several == false)
             return w.Either("notice for one contract", n.Index);
 
-        // A direct contractor of another name has a contract of its own. Who furnishes to the owner and is no contractor has no direct contract (§§ 8016,
+        // A direct contractor of another name has a contract of its own. Who furnishes to the owner and is no contractor has no direct
+        // contract (§§ 8016,
         // 8018): there may be one only.
         if (m.HiredByOwner)
             return !m.IsDirectContractor && several is null && w.Either("notice for one contract", n.Index);
@@ -313,8 +321,8 @@ internal static class PrivateCompletion
         return (known && w.Job.Work.SeveralDirectContracts == true) || w.Either("notice for one contract", n.Index);
     }
 
-    // The day on which the claimant gave the owner preliminary notice, in a manner of §§ 8106 and 8110: who never did, or only once the ten days
-    // for the copy were over, "has" given none, and no copy is due to it (§ 8190(a)(2)).
+    // The day on which the claimant gave the owner preliminary notice, in a manner of §§ 8106 and 8110: who never did, or only once the ten
+    // days for the copy were over, "has" given none, and no copy is due to it (§ 8190(a)(2)).
     private static LocalDate? ToldOwner(World w)
     {
         LocalDate? first = null;
@@ -330,8 +338,9 @@ internal static class PrivateCompletion
         return first;
     }
 
-    // Given by mail when deposited (§ 8116(b)); five days are those that Code Civ. Proc. § 1013(a) takes a letter to be under way within California.
-    // § 8190: the copy, within ten days, in a manner of Chapter 2, to the direct contractor and to who gave the owner preliminary notice.
+    // Given by mail when deposited (§ 8116(b)); five days are those that Code Civ. Proc. § 1013(a) takes a letter to be under way within
+    // California. § 8190: the copy, within ten days, in a manner of Chapter 2, to the direct contractor and to who gave the owner
+    // preliminary notice.
     private static bool CopyShortens(World w, OwnerRecorded n, LocalDate recorded)
     {
         var m = w.Matter;
@@ -351,9 +360,12 @@ internal static class PrivateCompletion
             if (told.Notice != n.Notice)
                 continue;
             var given = told.Mailed ?? w.On(told);
-            if (told.Mailed is null ? w.On(told) < recorded : told.Mailed < recorded && !w.Either("a copy of what was recorded already", told.Index))
+            if (told.Mailed is null
+                ? w.On(told) < recorded : told.Mailed < recorded && !w.Either("a copy of what was recorded already", told.Index))
                 continue;
-            var inTime = given <= PlainCalendar.RolledForCourts(last) || (told.Mailed is null && given <= PlainCalendar.RolledOnAnyList(last).PlusDays(told.Manner == Manner.Personal ? 0 : 5) && w.Either("mailed earlier than it came", told.Index))
+            var inTime = given <= PlainCalendar.RolledForCourts(last)
+                || (told.Mailed is null && given <= PlainCalendar.RolledOnAnyList(last).PlusDays(told.Manner == Manner.Personal ? 0 : 5)
+                    && w.Either("mailed earlier than it came", told.Index))
                 || (given <= PlainCalendar.RolledOnAnyList(last) && w.Either("tenth day rolled", told.Index));
             if (!inTime)
                 continue;

@@ -22,7 +22,8 @@ internal static class PrivateStopPaymentReading
         : HasLaterLender(w) ? Answer.Free : To(w, Holder.Lender);
 
     // What reaches a lender who came after the work began is not read a second time: Kodiak excuses the lien, § 8210 sets no days.
-    internal static bool HasLaterLender(World w) => w.Matter.In(PartyCapacity.ConstructionLender).Any(l => l.KnownSince > FirstAndLast.First(w));
+    internal static bool HasLaterLender(World w) =>
+        w.Matter.In(PartyCapacity.ConstructionLender).Any(l => l.KnownSince > FirstAndLast.First(w));
 
     private static Answer To(World w, Holder holder)
     {
@@ -67,7 +68,8 @@ internal static class PrivateStopPaymentReading
     private static bool LenderNotTold(World w)
     {
         var given = PreliminaryNoticeReading.Of(w);
-        return !PreliminaryNoticeReading.CommencementUnknown(w) && given.Due && given.Lender is not null && (given.LenderDay is null || LenderToldOfNothing(w))
+        return !PreliminaryNoticeReading.CommencementUnknown(w) && given.Due && given.Lender is not null
+            && (given.LenderDay is null || LenderToldOfNothing(w))
             && PreliminaryNoticeReading.LastDay(w) is { } last && w.IsOver(last, "time for the notice");
     }
 
@@ -84,7 +86,8 @@ internal static class PrivateStopPaymentReading
                 continue;
             if (!late && complete.LastDay is { } last && !w.InTime(day, last, "stop payment notice in time", paper.Index))
                 continue;
-            if (!IsAfterNotice(w, holder, day, paper.Index) || IsReleased(w, paper, day) || (holder == Holder.Lender && LenderToldOfNothing(w)))
+            if (!IsAfterNotice(w, holder, day, paper.Index) || IsReleased(w, paper, day)
+                || (holder == Holder.Lender && LenderToldOfNothing(w)))
                 continue;
             if (holder == Holder.Lender && paper is { Bonded: true, BondAmount: { } bond, Amount: { } amount }
                 && bond * 100 < amount * 125 && !w.Either("the bond is enough", paper.Index))

@@ -17,9 +17,8 @@ internal static class PublicBondReading
 
     private static bool IsDead(World w) => w.LicenseLost || w.Matter.IsDirectContractor || ClaimReading.HasNoAuthority(w);
 
-    // No bond and no surety in the file: whether there is one is open. A state entity's bond is not the bond of § 9550 (§§ 8030(b), 9550(e)): nothing
-    // is surely lost there.
-    // One hired by the entity has no right on the bond (§ 9566(a)), unless it is a slip.
+    // No bond and no surety in the file: whether there is one is open. A state entity's bond is not the bond of § 9550 (§§ 8030(b),
+    // 9550(e)): nothing is surely lost there. One hired by the entity has no right on the bond (§ 9566(a)), unless it is a slip.
     private static Answer Softened(World w, Answer answer)
     {
         if (w.Matter.Hirer is { Capacity: PartyCapacity.PublicEntity or PartyCapacity.Owner })

@@ -60,14 +60,15 @@ internal static class PublicCompletion
         return new Completion(day, lastDay);
     }
 
-    // A notice of completion states a day, on which the entity may have accepted the work; when it did is a question of fact (§ 9204(c)). A day after
-    // an acceptance that is told, or after the sixty days, undoes neither: the earliest counts (§ 9200).
+    // A notice of completion states a day, on which the entity may have accepted the work; when it did is a question of fact (§ 9204(c)). A
+    // day after an acceptance that is told, or after the sixty days, undoes neither: the earliest counts (§ 9200).
     private static LocalDate? ByEntitysDay(World w, LocalDate? day)
     {
         LocalDate? entitys = null;
         foreach (var n in w.Matter.Of<OwnerRecorded>())
         {
-            if (n is { Notice: OwnerNotice.Completion or OwnerNotice.Acceptance, ContractOf: null, HeldIneffective: false, States: { } states }
+            if (n is { Notice: OwnerNotice.Completion or OwnerNotice.Acceptance, ContractOf: null, HeldIneffective: false,
+                States: { } states }
                 && !(states >= day) && w.Either("the entity's day is the true one", n.Index))
                 entitys = World.Earlier(entitys, states);
         }
@@ -115,13 +116,15 @@ internal static class PublicCompletion
         {
             case OwnerNotice.Acceptance:
                 // The words of § 9204(a) on the 15 days name a notice of completion; that they hold for one of acceptance too can be said.
-                return (accepted && day is { } when && when <= recorded && recorded <= PlainCalendar.RolledForCourts(when.PlusDays(15))) || w.Either("the notice of acceptance counts", n.Index);
+                return (accepted && day is { } when && when <= recorded && recorded <= PlainCalendar.RolledForCourts(when.PlusDays(15)))
+                    || w.Either("the notice of acceptance counts", n.Index);
             case OwnerNotice.Cessation:
                 foreach (var e in w.Matter.Of<LaborCeased>())
                 {
                     var last = w.On(e);
                     var own = w.Matter.FurnishesLabor && w.Matter.Work.Any(f => w.Until(f) > last && w.On(f) <= recorded);
-                    if (!own && !PrivateCompletion.OthersTellOfLabor(w, e) && recorded > last.PlusDays(30) && (e.Until is null || e.Until > recorded))
+                    if (!own && !PrivateCompletion.OthersTellOfLabor(w, e) && recorded > last.PlusDays(30)
+                        && (e.Until is null || e.Until > recorded))
                         return true;
                 }
 

@@ -10,7 +10,8 @@ internal static class ReleaseBondReading
     public static Answer Action(World w)
     {
         var bonds = w.Matter.Of<ReleaseBondRecorded>();
-        if (bonds.Length != 1 || w.Matter.Work.Length == 0 || w.Matter.Of<ActionEnded>().Length > 0 || w.Matter.Of<ReleaseRecorded>().Length > 0)
+        if (bonds.Length != 1 || w.Matter.Work.Length == 0 || w.Matter.Of<ActionEnded>().Length > 0
+            || w.Matter.Of<ReleaseRecorded>().Length > 0)
             return Answer.Free;
         if (ClaimReading.IsDead(w))
             return Answer.Lost;
@@ -31,8 +32,11 @@ internal static class ReleaseBondReading
             var inTime = bond.NoticeGiven is not { } told
                 || w.InTime(w.On(action), PlainCalendar.SixMonthsAtLeast(told), "sued on the bond in time", action.Index);
             kept |= onBond && inTime;
-            unsaid |= !onBond && (inTime || w.InTime(w.On(action), PlainCalendar.SixMonthsAtMost(bond.NoticeGiven!.Value), "sued by the calendar", action.Index));
-            doubtful |= !inTime && w.InTime(w.On(action), PlainCalendar.SixMonthsAtMost(bond.NoticeGiven!.Value), "sued by the calendar", action.Index);
+            unsaid |= !onBond
+                && (inTime || w.InTime(w.On(action), PlainCalendar.SixMonthsAtMost(bond.NoticeGiven!.Value), "sued by the calendar",
+                    action.Index));
+            doubtful |= !inTime
+                && w.InTime(w.On(action), PlainCalendar.SixMonthsAtMost(bond.NoticeGiven!.Value), "sued by the calendar", action.Index);
         }
 
         if (kept)

@@ -10,7 +10,8 @@ internal static class SecondReader
     /// </summary>
     public static Func<World, Answer>? Of(string id, WorkKind kind)
     {
-        if (id is "stop-payment-notice.last-day" or "stop-payment-notice.owner" or "stop-payment-notice.lender" && Remedy(id, kind) is { } give)
+        if (id is "stop-payment-notice.last-day" or "stop-payment-notice.owner" or "stop-payment-notice.lender"
+            && Remedy(id, kind) is { } give)
             return Limited(id, kind, w => w.Matter.IsPaidInFull ? give(w) with { May = May.Anything, Last = null } : give(w));
         return Limited(id, kind, Remedy(id, kind));
     }
@@ -78,7 +79,8 @@ internal static class SecondReader
     };
 
     /// <summary>Whether a finding is among those, by its id or the beginning of it.</summary>
-    public static bool IsLeftOut(string id) => NotRead.Keys.Any(key => id == key || (key[^1] == '.' && id.StartsWith(key, StringComparison.Ordinal)));
+    public static bool IsLeftOut(string id) =>
+        NotRead.Keys.Any(key => id == key || (key[^1] == '.' && id.StartsWith(key, StringComparison.Ordinal)));
 
     private static Func<World, Answer>? Remedy(string id, WorkKind kind) => (id, kind) switch
     {

@@ -75,13 +75,15 @@ public sealed class SecondReadingTally
     [Fact(Explicit = true)]
     public void Show()
     {
-        var (job, asOf) = RemedyJobGen.Of(ulong.Parse(Environment.GetEnvironmentVariable("SECOND_READING_SEED") ?? "0", CultureInfo.InvariantCulture));
+        var (job, asOf) =
+            RemedyJobGen.Of(ulong.Parse(Environment.GetEnvironmentVariable("SECOND_READING_SEED") ?? "0", CultureInfo.InvariantCulture));
         var output = TestContext.Current.TestOutputHelper!;
         output.WriteLine($"{LawText.IsoDay(asOf)} {Told.Of(job)}");
         foreach (var finding in Assessment.Of(job, asOf, Law.Counting.OpenDays.Statutory).Findings)
         {
             var days = string.Join(", ", finding.Readings.Select(r => $"{LawText.IsoDay(r.Day)} {r.Name}"));
-            output.WriteLine($"{finding.Id}: {finding.Standing.Word()} act by {(finding.ActBy is { } day ? LawText.IsoDay(day) : "-")} [{days}]");
+            output.WriteLine(
+                $"{finding.Id}: {finding.Standing.Word()} act by {(finding.ActBy is { } day ? LawText.IsoDay(day) : "-")} [{days}]");
         }
     }
 }

@@ -4,8 +4,8 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.Tests.SecondReading;
 
 /// <summary>
-/// Every remedy is read a second time, from the conditions that the statutes name and from nothing else, on 100,000 drawn job files: where the
-/// library says kept, done, open or lost, and on the day to act by, the two readers agree on every one.
+/// Every remedy is read a second time, from the conditions that the statutes name and from nothing else, on 100,000 drawn job files: where
+/// the library says kept, done, open or lost, and on the day to act by, the two readers agree on every one.
 /// </summary>
 [Slow(Slow.Lasting)]
 public sealed class SecondReadingTests
@@ -36,12 +36,14 @@ public sealed class SecondReadingTests
         {
             var seed = (ulong)i;
             var (job, asOf) = RemedyJobGen.Of(seed);
-            Comparison.Of(seed, job, asOf, parted.Add, (_, reading) => Interlocked.Add(ref gaveUp, reading.GaveUp ? 1 : 0), id => unread.TryAdd(id, seed));
+            Comparison.Of(seed, job, asOf, parted.Add, (_, reading) => Interlocked.Add(ref gaveUp, reading.GaveUp ? 1 : 0),
+                id => unread.TryAdd(id, seed));
         });
         Assert.True(unread.IsEmpty, "Neither read nor named as not read: " + string.Join(", ", unread.Keys.Order(StringComparer.Ordinal)));
         Assert.True(gaveUp <= Files / 1000, $"Too many worlds: {gaveUp}");
         Assert.True(parted.IsEmpty, $"{parted.Count}\n" + string.Join("\n\n",
-            parted.GroupBy(d => (d.Id, d.Kind, d.Library[..4])).Select(g => g.MinBy(d => d.Seed)!).OrderBy(d => d.Seed).Take(5).Select(Explained)));
+            parted.GroupBy(d => (d.Id, d.Kind, d.Library[..4])).Select(g => g.MinBy(d => d.Seed)!).OrderBy(d => d.Seed).Take(5)
+                .Select(Explained)));
     }
 
     private static string Explained(Disagreement parted)
@@ -49,6 +51,7 @@ public sealed class SecondReadingTests
         var (job, asOf) = RemedyJobGen.Of(parted.Seed);
         var small = Shrunk.Of(job, asOf, parted);
         var worlds = SecondReader.Of(parted.Id, job.Work.Kind) is null ? "" : Comparison.Worlds(small, asOf, parted.Id);
-        return $"{parted.Id}, {parted.Kind}: the library says {parted.Library}, the checker {parted.Checker}; as of {asOf}, seed {parted.Seed}\n{Told.Of(small)}{worlds}";
+        return $"{parted.Id}, {parted.Kind}: the library "
+            + $"says {parted.Library}, the checker {parted.Checker}; as of {asOf}, seed {parted.Seed}\n{Told.Of(small)}{worlds}";
     }
 }

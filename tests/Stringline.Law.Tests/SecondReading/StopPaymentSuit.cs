@@ -24,9 +24,11 @@ internal static class StopPaymentSuit
         bool Sues(PartyCapacity capacity) => action.Against.Any(id => w.Job.Party(id)?.Capacity == capacity);
         if (w.Matter.Kind == WorkKind.Public)
             return Sues(PartyCapacity.PublicEntity) && Sues(PartyCapacity.DirectContractor);
-        return w.Matter.Of<StopPaymentGiven>().Where(paper => Paper.Given(w, paper, null) is not null).All(paper => paper.To.All(id => w.Job.Party(id)?.Capacity switch
+        return w.Matter.Of<StopPaymentGiven>().Where(paper => Paper.Given(w, paper, null) is not null)
+            .All(paper => paper.To.All(id => w.Job.Party(id)?.Capacity switch
         {
-            PartyCapacity.Owner or PartyCapacity.Architect or PartyCapacity.OwnersAgent or PartyCapacity.Association => Sues(PartyCapacity.Owner),
+            PartyCapacity.Owner or PartyCapacity.Architect or PartyCapacity.OwnersAgent or PartyCapacity.Association =>
+                Sues(PartyCapacity.Owner),
             PartyCapacity.ConstructionLender => action.Against.Contains(id),
             _ => true,
         }));

@@ -5,18 +5,20 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// The papers that hold the money (Civ. Code § 9406(a)): a counteraffidavit served on the entity within the time, "together with proof of service
-/// of a copy" on the direct contractor. The affidavit came on Monday 1 December 2025 and asks for an answer by Friday the 12th. Entries 0 to 3
-/// are the furnishing, the two notices and the affidavit; the answers follow.
+/// The papers that hold the money (Civ. Code § 9406(a)): a counteraffidavit served on the entity within the time, "together with proof of
+/// service of a copy" on the direct contractor. The affidavit came on Monday 1 December 2025 and asks for an answer by Friday the 12th.
+/// Entries 0 to 3 are the furnishing, the two notices and the affidavit; the answers follow.
 /// </summary>
 public sealed class CounterPapersTests
 {
     private static JobBuilder Served(string answerBy = "2025-12-12") => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m)
         .Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").StopPaymentGiven("2025-11-03", 6430m, false, "city")
-        .Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), Manner = Manner.CertifiedMail, AnswerBy = Day(answerBy), Amount = 6430m });
+        .Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), Manner = Manner.CertifiedMail, AnswerBy = Day(answerBy),
+            Amount = 6430m });
 
     private static JobBuilder Answer(JobBuilder job, string on, bool? proof, Manner? manner, params string[] to) =>
-        job.Add(i => new CounteraffidavitServed { Index = i, On = When(on), To = to.Length == 0 ? ["city", "direct"] : to, Manner = manner, Proof = proof });
+        job.Add(i => new CounteraffidavitServed { Index = i, On = When(on), To = to.Length == 0
+            ? ["city", "direct"] : to, Manner = manner, Proof = proof });
 
     private static Finding Last(JobBuilder job, string asOf = "2025-12-15") => job.On(asOf).Get("summary-release.answer-last-day");
 
@@ -37,7 +39,8 @@ public sealed class CounterPapersTests
         Assert.Equal(expected == Standing.Lost, last.Says("Lost for the money withheld, unless the papers"));
     }
 
-    // With or without proof of service of the copy, whichever came first: the paper that has it counts, and one in time before one too late.
+    // With or without proof of service of the copy, whichever came first: the paper that has it counts, and one in time before one too
+    // late.
     [Theory]
     [InlineData("2025-12-10", null, "2025-12-12", true, Standing.Kept, -1)]
     [InlineData("2025-12-10", true, "2025-12-11", null, Standing.Kept, -1)]
@@ -51,7 +54,8 @@ public sealed class CounterPapersTests
     [InlineData("2025-12-10", false, "2025-12-13", true, Standing.Lost, -1)]
     [InlineData("2025-12-13", null, "2025-12-15", true, Standing.Lost, -1)]
     [Proves("Civ. Code § 9406(a)")]
-    public void Of_two_answers_the_one_that_serves_better_counts(string first, bool? firstProof, string second, bool? secondProof, Standing expected, int asked)
+    public void Of_two_answers_the_one_that_serves_better_counts(string first, bool? firstProof, string second, bool? secondProof,
+        Standing expected, int asked)
     {
         var job = Answer(Answer(Served(), first, firstProof, Manner.Personal), second, secondProof, Manner.Personal);
         var last = Last(job, "2025-12-16");
@@ -65,7 +69,8 @@ public sealed class CounterPapersTests
     [InlineData("2025-12-13", Standing.Lost)]
     [Proves("Civ. Code § 9406(a)")]
     public void Of_two_answers_with_proof_the_one_first_complete_counts(string byHand, Standing expected) =>
-        Assert.Equal(expected, Last(Answer(Answer(Served(), "2025-12-09", true, Manner.Substituted), byHand, true, Manner.Personal)).Standing);
+        Assert.Equal(expected,
+            Last(Answer(Answer(Served(), "2025-12-09", true, Manner.Substituted), byHand, true, Manner.Personal)).Standing);
 
     [Theory]
     [InlineData(true, "city", true, false, false)]
@@ -105,7 +110,8 @@ public sealed class CounterPapersTests
     [InlineData(false, null, Standing.Lost, new int[0], new int[0])]
     [InlineData(true, Manner.Personal, Standing.Kept, new int[0], new int[0])]
     [Proves("Civ. Code § 9406(a)")]
-    public void Manner_and_proof_are_asked_only_where_they_decide(bool? proof, Manner? manner, Standing expected, int[] asksManner, int[] asksProof)
+    public void Manner_and_proof_are_asked_only_where_they_decide(bool? proof, Manner? manner, Standing expected, int[] asksManner,
+        int[] asksProof)
     {
         var last = Last(Answer(Served(), "2025-12-10", proof, manner));
         Assert.Equal(expected, last.Standing);
@@ -119,8 +125,10 @@ public sealed class CounterPapersTests
     public void Of_a_paper_and_a_copy_that_went_apart_each_is_asked_about()
     {
         var apart = Last(Answer(Answer(Served(), "2025-12-09", null, null, "direct"), "2025-12-10", true, null, "city"));
-        Assert.Equal((Standing.InDoubt, "4,5"), (apart.Standing, string.Join(',', apart.Corrected("(counteraffidavit-served.manner)").Order())));
-        Assert.Equal([5], Last(Answer(Answer(Served(), "2025-12-09", null, Manner.Personal, "direct"), "2025-12-10", true, null, "city")).Corrected("(counteraffidavit-served.manner)"));
+        Assert.Equal((Standing.InDoubt, "4,5"),
+            (apart.Standing, string.Join(',', apart.Corrected("(counteraffidavit-served.manner)").Order())));
+        Assert.Equal([5], Last(Answer(Answer(Served(), "2025-12-09", null, Manner.Personal, "direct"), "2025-12-10", true, null, "city"))
+            .Corrected("(counteraffidavit-served.manner)"));
     }
 
     // The copy that came first decides; the later of paper and copy is the day on which all was complete.
@@ -130,7 +138,8 @@ public sealed class CounterPapersTests
     [InlineData("2025-12-11", "2025-12-13", Standing.Lost)]
     [Proves("Civ. Code § 9406(a)")]
     public void All_of_it_is_complete_with_the_later_of_paper_and_copy(string copy, string paper, Standing expected) =>
-        Assert.Equal(expected, Last(Answer(Answer(Served(), copy, null, Manner.Personal, "direct"), paper, true, Manner.Personal, "city")).Standing);
+        Assert.Equal(expected,
+            Last(Answer(Answer(Served(), copy, null, Manner.Personal, "direct"), paper, true, Manner.Personal, "city")).Standing);
 
     // An unanswered question changes nothing where the paper is too late on every reading: more than twenty days, the 21st and the 22nd.
     [Theory]

@@ -3,10 +3,13 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
-/// <summary>A direct contractor is no claimant on public work (Civ. Code § 9100(b)): it owes no notice, and what is due to it is a debt.</summary>
+/// <summary>
+/// A direct contractor is no claimant on public work (Civ. Code § 9100(b)): it owes no notice, and what is due to it is a debt.
+/// </summary>
 public sealed class DirectContractorOnPublicWorkTests
 {
-    private static JobBuilder Job() => new JobBuilder().PublicWork().NoParty("direct").NoParty("sub").Role(ClaimantRole.DirectContractor, "city")
+    private static JobBuilder Job() =>
+        new JobBuilder().PublicWork().NoParty("direct").NoParty("sub").Role(ClaimantRole.DirectContractor, "city")
         .Price(88000m).Furnished("2025-08-05", 88000m).Completed("2025-10-22", CompletionTheory.Acceptance);
 
     [Fact]

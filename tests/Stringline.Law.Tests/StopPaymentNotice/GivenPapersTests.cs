@@ -7,8 +7,9 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// What of the papers that were given counts, what is said of each, and what the public entity answers (Civ. Code §§ 8128, 8508, 8520-8534, 9300, 9354, 9362).
-/// Of the usual public job entries 0 to 3 are the search, the furnishing, the notice and the acceptance; of the private one 0 to 2 all but the search.
+/// What of the papers that were given counts, what is said of each, and what the public entity answers (Civ. Code §§ 8128, 8508, 8520-8534,
+/// 9300, 9354, 9362). Of the usual public job entries 0 to 3 are the search, the furnishing, the notice and the acceptance; of the private
+/// one 0 to 2 all but the search.
 /// </summary>
 public sealed class GivenPapersTests
 {
@@ -28,14 +29,16 @@ public sealed class GivenPapersTests
     [Proves("Civ. Code § 9300(c)")]
     public void The_preliminary_notice_surely_comes_first_or_it_is_in_doubt(string given, Standing expected)
     {
-        var last = Last(Public().Furnished("2025-10-20", 6430m).Accepted().NoticedPublic("2025-11-01..2025-11-04").StopPaymentGiven(given, 6430m, false, "city"));
+        var last = Last(Public().Furnished("2025-10-20", 6430m).Accepted().NoticedPublic("2025-11-01..2025-11-04")
+            .StopPaymentGiven(given, 6430m, false, "city"));
         Assert.Equal(expected, last.Standing);
         Assert.Equal(expected == Standing.Open ? [4] : [], last.EntriesOf("before the preliminary notice, which must come first"));
         Assert.Equal(expected == Standing.InDoubt ? [4] : [], last.EntriesOf("Whether the preliminary notice to all came before"));
         Assert.Equal(expected == Standing.Kept ? [4] : [], last.EntriesOf("Stop payment notice given to the public entity"));
     }
 
-    // Before anything was furnished nothing is open; a doubtful preliminary notice leaves what was given, or is still to give, in doubt, but not what is lost.
+    // Before anything was furnished nothing is open; a doubtful preliminary notice leaves what was given, or is still to give, in doubt,
+    // but not what is lost.
     [Theory]
     [InlineData(true, false, "2025-12-01", Standing.InDoubt)]
     [InlineData(true, true, "2025-12-01", Standing.InDoubt)]
@@ -43,9 +46,11 @@ public sealed class GivenPapersTests
     [InlineData(false, true, "2025-12-01", Standing.Kept)]
     [InlineData(false, false, "2025-12-01", Standing.Open)]
     [Proves("Civ. Code § 9300(c)")]
-    public void A_preliminary_notice_in_doubt_leaves_the_stop_payment_notice_in_doubt(bool doubtful, bool given, string asOf, Standing expected)
+    public void A_preliminary_notice_in_doubt_leaves_the_stop_payment_notice_in_doubt(bool doubtful, bool given, string asOf,
+        Standing expected)
     {
-        var job = Public().PartyWith("direct", p => p with { NaturalPerson = true }).Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city")
+        var job = Public().PartyWith("direct", p => p with { NaturalPerson = true }).Furnished("2025-08-05", 6430m)
+            .Notice("2025-08-14", Manner.CertifiedMail, "city")
             .Notice("2025-08-14", doubtful ? Manner.Substituted : Manner.CertifiedMail, "direct").Accepted();
         Assert.Equal(expected, Last(given ? job.StopPaymentGiven("2025-11-03", 6430m, false, "city") : job, asOf).Standing);
     }
@@ -65,7 +70,8 @@ public sealed class GivenPapersTests
         Assert.Equal((Standing.Lost, false), (never.Standing, never.Says("give it first")));
     }
 
-    // Civ. Code § 9354(b): of a contract of the State the director of the department, of another the disbursing officer or the body that awarded it.
+    // Civ. Code § 9354(b): of a contract of the State the director of the department, of another the disbursing officer or the body that
+    // awarded it.
     [Theory]
     [InlineData(PublicBody.State, null, true)]
     [InlineData(PublicBody.GeneralServices, null, true)]
@@ -79,7 +85,9 @@ public sealed class GivenPapersTests
     public void It_goes_to_the_officer_whom_the_section_names(PublicBody? body, bool? act, bool state)
     {
         var last = Last(Given().Work(w => w with { Body = body, StateContractAct = act }));
-        Assert.Equal((state, !state), (last.Says("the director of the department that awarded the contract"), last.Says("the controller, auditor or other public disbursing officer")));
+        Assert.Equal((state, !state),
+            (last.Says("the director of the department that awarded the contract"),
+                last.Says("the controller, auditor or other public disbursing officer")));
         Assert.Equal(state ? [4] : [], last.Corrected("Was the stop payment notice given to the director"));
         Assert.Equal(state ? [] : [4], last.Corrected("the entity's disbursing office or to the body"));
     }
@@ -96,8 +104,8 @@ public sealed class GivenPapersTests
         Assert.False(Last(Given().Paper(p => p with { Manner = Manner.Email })).Asks("(stop-payment-given."));
     }
 
-    // Ten days after Friday 24 October 2025 are Monday 3 November; after a notice recorded on Wednesday the 29th, Saturday 8 November, which rolls to Monday
-    // the 10th. Of a day in doubt the latest, for it is the entity's time.
+    // Ten days after Friday 24 October 2025 are Monday 3 November; after a notice recorded on Wednesday the 29th, Saturday 8 November,
+    // which rolls to Monday the 10th. Of a day in doubt the latest, for it is the entity's time.
     [Theory]
     [InlineData("2025-10-24", null, new[] { "2025-11-03" }, "2025-11-03", Standing.Open)]
     [InlineData("2025-10-24", null, new[] { "2025-11-03" }, "2025-11-04", Standing.Done)]
@@ -105,9 +113,11 @@ public sealed class GivenPapersTests
     [InlineData("2025-10-24", "2025-10-29", new[] { "2025-11-03", "2025-11-10" }, "2025-11-10", Standing.Open)]
     [InlineData("2025-10-24", "2025-10-27..2025-10-29", new[] { "2025-11-03", "2025-11-10" }, "2025-11-12", Standing.Done)]
     [Proves("Civ. Code § 9362")]
-    public void The_entity_tells_of_the_time_to_sue_within_ten_days(string accepted, string? recorded, string[] days, string asOf, Standing expected)
+    public void The_entity_tells_of_the_time_to_sue_within_ten_days(string accepted, string? recorded, string[] days, string asOf,
+        Standing expected)
     {
-        var job = Public().Furnished("2025-08-05", 6430m).NoticedPublic().Completed(accepted, CompletionTheory.Acceptance).StopPaymentGiven("2025-11-03", 6430m, false, "city").Paper(p => p with { TenDollars = true });
+        var job = Public().Furnished("2025-08-05", 6430m).NoticedPublic().Completed(accepted, CompletionTheory.Acceptance)
+            .StopPaymentGiven("2025-11-03", 6430m, false, "city").Paper(p => p with { TenDollars = true });
         if (recorded is not null)
             job.OwnerRecorded(recorded, states: "2025-10-24");
         var tells = job.On(asOf).Get("stop-payment-notice.entity-tells");
@@ -121,7 +131,8 @@ public sealed class GivenPapersTests
     [Proves("Civ. Code § 9362")]
     public void Before_completion_or_without_ten_dollars_the_entity_tells_nothing()
     {
-        JobBuilder Job(bool? ten = true) => Public().Furnished("2025-08-05", 6430m).NoticedPublic().StopPaymentGiven("2025-09-01", 6430m, false, "city").Paper(p => p with { TenDollars = ten });
+        JobBuilder Job(bool? ten = true) => Public().Furnished("2025-08-05", 6430m).NoticedPublic()
+            .StopPaymentGiven("2025-09-01", 6430m, false, "city").Paper(p => p with { TenDollars = ten });
         Assert.Null(Job().On("2025-09-15").Find("stop-payment-notice.entity-tells"));
         Assert.Null(Job().LaborCeased("2025-08-15").On("2025-09-15").Find("stop-payment-notice.entity-tells"));
         Assert.NotNull(Job().LaborCeased("2025-08-15").On("2025-10-15").Find("stop-payment-notice.entity-tells"));
@@ -137,7 +148,8 @@ public sealed class GivenPapersTests
     [InlineData("2025-11-03", "2025-11-10", 430, Standing.Kept)]
     [Proves("Civ. Code § 8128")]
     public void A_release_is_of_a_paper_that_was_given_by_then(string given, string released, int? amount, Standing expected) =>
-        Assert.Equal(expected, Last(Given(given).Add(i => new StopPaymentReleased { Index = i, On = When(released), Amount = amount })).Standing);
+        Assert.Equal(expected,
+            Last(Given(given).Add(i => new StopPaymentReleased { Index = i, On = When(released), Amount = amount })).Standing);
 
     [Theory]
     [InlineData("2025-11-10", Standing.InDoubt)]
@@ -145,7 +157,8 @@ public sealed class GivenPapersTests
     [Proves("Civ. Code § 8128")]
     public void A_paper_given_after_the_release_is_not_the_one_released(string second, Standing expected)
     {
-        var last = Last(Given().Which(e => e with { Id = "first" }).StopPaymentGiven(second, 6430m, false, "city").Add(i => new StopPaymentReleased { Index = i, On = When("2025-11-10") }));
+        var last = Last(Given().Which(e => e with { Id = "first" }).StopPaymentGiven(second, 6430m, false, "city")
+            .Add(i => new StopPaymentReleased { Index = i, On = When("2025-11-10") }));
         Assert.Equal(expected, last.Standing);
         Assert.Equal(expected == Standing.Kept ? [4] : [], last.EntriesOf("was released; it does not count"));
     }
@@ -156,11 +169,15 @@ public sealed class GivenPapersTests
     {
         Assert.True(Last(Given()).Says("Stop payment notice given to the public entity: 2025-11-03 (Mon)"));
         Assert.True(Last(Given("?")).Says("on a day that is not known"));
-        Assert.True(Last(UsualPublic().StopPaymentGiven("?", 6430m, false, "direct")).PassesOver("notice of of an unknown day went to Brushline Builders Inc."));
-        Assert.True(Last(UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "nobody")).PassesOver("notice of 2025-11-03 (Mon) went to nobody"));
+        Assert.True(Last(UsualPublic().StopPaymentGiven("?", 6430m, false, "direct"))
+            .PassesOver("notice of of an unknown day went to Brushline Builders Inc."));
+        Assert.True(Last(UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "nobody"))
+            .PassesOver("notice of 2025-11-03 (Mon) went to nobody"));
         // To the lender alone it is none to the owner, and none the less given.
-        Assert.False(Last(UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "bank")).PassesOver("does not count"));
-        Assert.True(Last(Given().Add(i => new StopPaymentReleased { Index = i, On = When("2025-11-10") })).PassesOver("given to the public entity 2025-11-03 (Mon) was released"));
+        Assert.False(Last(UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "bank"))
+            .PassesOver("does not count"));
+        Assert.True(Last(Given().Add(i => new StopPaymentReleased { Index = i, On = When("2025-11-10") }))
+            .PassesOver("given to the public entity 2025-11-03 (Mon) was released"));
     }
 
     [Theory]
@@ -183,12 +200,14 @@ public sealed class GivenPapersTests
     [InlineData("owner", new int[0])]
     [Proves("Civ. Code § 8066")]
     public void Of_an_agent_it_is_asked_whether_it_may_take_notices(string to, int[] corrects) =>
-        Assert.Equal(corrects, UsualPrivate().Party("agent", PartyCapacity.OwnersAgent, "Quoin Management").StopPaymentGiven("2025-11-03", 6430m, false, to).On("2025-12-01")
+        Assert.Equal(corrects, UsualPrivate().Party("agent", PartyCapacity.OwnersAgent, "Quoin Management")
+            .StopPaymentGiven("2025-11-03", 6430m, false, to).On("2025-12-01")
             .Get("stop-payment-notice.owner").Corrected("take notices for the owner?"));
 
     // What will not commence concerns a design professional alone.
     [Fact]
     [Proves("Civ. Code § 8520(a)")]
     public void A_supplier_has_its_notice_though_the_work_is_said_not_to_commence() =>
-        Assert.Equal(Standing.Open, UsualPrivate().WillNotCommence("2025-11-03").On("2025-12-01").Get("stop-payment-notice.owner").Standing);
+        Assert.Equal(Standing.Open, UsualPrivate().WillNotCommence("2025-11-03").On("2025-12-01")
+            .Get("stop-payment-notice.owner").Standing);
 }

@@ -7,7 +7,8 @@ namespace Stringline.Law.Tests.StopPaymentNotice;
 /// <summary>What owner, lender and public entity demand or answer, and the bond of a notice to a lender.</summary>
 public sealed class HoldersAnswersTests
 {
-    private static JobBuilder Demanded(JobBuilder job) => job.Add(i => new StopPaymentDemanded { Index = i, On = JobBuilder.When("2025-11-03"), From = "owner" });
+    private static JobBuilder Demanded(JobBuilder job) =>
+        job.Add(i => new StopPaymentDemanded { Index = i, On = JobBuilder.When("2025-11-03"), From = "owner" });
 
     // Demanded 3 November: our target is the 13th. No day takes the lien away for sure.
     [Theory]
@@ -21,9 +22,12 @@ public sealed class HoldersAnswersTests
         Assert.Equal(expected, row.Standing);
         Assert.Equal("2025-11-13", row.Plan());
         Assert.True(row.Says("forfeits the lien"));
-        Assert.Equal(Standing.Kept, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m).On(asOf).Get("stop-payment-notice.owner-demand").Standing);
-        Assert.Equal(expected, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m, false, "direct").On(asOf).Get("stop-payment-notice.owner-demand").Standing);
-        Assert.Equal(expected, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m).Paper(p => p with { Manner = Manner.Email }).On(asOf).Get("stop-payment-notice.owner-demand").Standing);
+        Assert.Equal(Standing.Kept, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m).On(asOf)
+            .Get("stop-payment-notice.owner-demand").Standing);
+        Assert.Equal(expected, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m, false, "direct").On(asOf)
+            .Get("stop-payment-notice.owner-demand").Standing);
+        Assert.Equal(expected, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m).Paper(p => p with { Manner = Manner.Email })
+            .On(asOf).Get("stop-payment-notice.owner-demand").Standing);
         Assert.Null(UsualPrivate().On(asOf).Find("stop-payment-notice.owner-demand"));
     }
 
@@ -35,7 +39,8 @@ public sealed class HoldersAnswersTests
         var unanswered = Demanded(UsualPrivate()).On("2025-11-14").Get("lien-right");
         Assert.Equal(Standing.InDoubt, unanswered.Standing);
         Assert.Contains("Civ. Code § 8520(b)", unanswered.Sections);
-        Assert.Equal(Standing.Open, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m).On("2025-11-14").Get("lien-right").Standing);
+        Assert.Equal(Standing.Open, Demanded(UsualPrivate()).StopPaymentGiven("2025-11-10", 6430m).On("2025-11-14")
+            .Get("lien-right").Standing);
     }
 
     [Fact]
@@ -47,7 +52,8 @@ public sealed class HoldersAnswersTests
         Assert.Equal(Standing.Open, assessment.Get("stop-payment-notice.owner-demand").Standing);
         Assert.Contains(assessment.Next, s => s.Finding == "stop-payment-notice.owner-demand");
         Assert.Equal(Standing.InDoubt, Job().On("2025-11-20").Get("stop-payment-notice.owner-demand").Standing);
-        Assert.Equal(Standing.Kept, Job().StopPaymentGiven("2025-11-10", 6430m).On("2025-11-20").Get("stop-payment-notice.owner-demand").Standing);
+        Assert.Equal(Standing.Kept, Job().StopPaymentGiven("2025-11-10", 6430m).On("2025-11-20")
+            .Get("stop-payment-notice.owner-demand").Standing);
     }
 
     // The notice of 2 September came before the bond of 1 October: the owner may not decline.
@@ -74,13 +80,15 @@ public sealed class HoldersAnswersTests
     [Proves("Civ. Code § 8522(b)")]
     public void Its_thirty_days_to_say_so_have_a_row(string given, string last, string asOf, Standing expected)
     {
-        var answer = UsualPrivate().PaymentBond("2025-07-01").StopPaymentGiven(given, 6430m).On(asOf).Get("stop-payment-notice.owner-answer");
+        var answer =
+            UsualPrivate().PaymentBond("2025-07-01").StopPaymentGiven(given, 6430m).On(asOf).Get("stop-payment-notice.owner-answer");
         Assert.Equal([last], answer.DaysOf());
         Assert.Equal(expected, answer.Standing);
         Assert.Null(answer.ActBy);
     }
 
-    private static JobBuilder Bonded(decimal? bond, bool bonded = true) => Private(ClaimantRole.Subcontractor, "direct").Lender().Furnished("2025-08-05", 33_600m).Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank")
+    private static JobBuilder Bonded(decimal? bond, bool bonded = true) => Private(ClaimantRole.Subcontractor, "direct").Lender()
+        .Furnished("2025-08-05", 33_600m).Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank")
         .StopPaymentGiven("2025-10-06", 33_600m, bonded, "bank").Paper(p => p with { BondAmount = bond }).Completed("2025-10-22");
 
     [Theory]
@@ -91,7 +99,8 @@ public sealed class HoldersAnswersTests
     [Proves("Civ. Code § 8532")]
     public void A_bond_of_less_than_125_percent_leaves_the_bonded_notice_in_doubt(string? bond, Standing expected)
     {
-        var lender = Bonded(bond is null ? null : decimal.Parse(bond, System.Globalization.CultureInfo.InvariantCulture)).On("2025-12-01").Get("stop-payment-notice.lender");
+        var lender = Bonded(bond is null ? null : decimal.Parse(bond, System.Globalization.CultureInfo.InvariantCulture)).On("2025-12-01")
+            .Get("stop-payment-notice.lender");
         Assert.Equal(expected, lender.Standing);
         Assert.Equal(bond is null, lender.Asks("It must be $42,000.00 at least. (stop-payment-given.bondAmount)"));
         Assert.Equal(expected == Standing.InDoubt, lender.Says("125 percent of the claim is $42,000.00"));
@@ -111,7 +120,8 @@ public sealed class HoldersAnswersTests
         Assert.True(lender.Says("Bonded notices are paid first"));
         Assert.True(lender.Says("attorney's fees (Civ. Code § 8558) and interest from the day of the notice (Civ. Code § 8560)"));
         Assert.True(lender.Says("stamped envelope (Civ. Code § 8538)"));
-        Assert.Contains("Civ. Code § 8536(b)", Bonded(42_000m).PaymentBond("2025-07-01").On("2025-12-01").Get("stop-payment-notice.lender").Sections);
+        Assert.Contains("Civ. Code § 8536(b)", Bonded(42_000m).PaymentBond("2025-07-01").On("2025-12-01")
+            .Get("stop-payment-notice.lender").Sections);
     }
 
     // Given 6 October: the lender objects by Monday 27 October (day 20 is Sunday the 26th). Objected the 20th: another bond by the 30th.
@@ -123,9 +133,12 @@ public sealed class HoldersAnswersTests
     [InlineData("2025-10-27", null, "2025-11-10", Standing.Lost, Standing.InDoubt)]
     [InlineData("2025-10-28", null, "2025-12-01", Standing.Kept, Standing.Kept)]
     [Proves("Civ. Code § 8534")]
-    public void After_the_lenders_objection_another_bond_is_brought_within_ten_days(string objected, string? brought, string asOf, Standing row, Standing lender)
+    public void After_the_lenders_objection_another_bond_is_brought_within_ten_days(string objected, string? brought, string asOf,
+        Standing row, Standing lender)
     {
-        var assessment = Bonded(42_000m).Add(i => new BondObjected { Index = i, On = JobBuilder.When(objected), By = "bank", NewBond = brought is null ? null : JobBuilder.Day(brought) }).On(asOf);
+        var assessment = Bonded(42_000m)
+            .Add(i => new BondObjected { Index = i, On = JobBuilder.When(objected), By = "bank", NewBond = brought is null
+                ? null : JobBuilder.Day(brought) }).On(asOf);
         Assert.Equal(row, assessment.Get("stop-payment-notice.new-bond").Standing);
         Assert.Equal(lender, assessment.Get("stop-payment-notice.lender").Standing);
     }
@@ -134,7 +147,8 @@ public sealed class HoldersAnswersTests
     [Proves("Civ. Code § 8534")]
     public void An_objection_on_a_day_that_nobody_knows_is_in_doubt_and_answered_at_once()
     {
-        var row = Bonded(42_000m).Add(i => new BondObjected { Index = i, On = JobBuilder.When("?"), By = "bank" }).On("2025-12-01").Get("stop-payment-notice.new-bond");
+        var row = Bonded(42_000m).Add(i => new BondObjected { Index = i, On = JobBuilder.When("?"), By = "bank" }).On("2025-12-01")
+            .Get("stop-payment-notice.new-bond");
         Assert.Equal(Standing.InDoubt, row.Standing);
         Assert.True(row.Says("bring one at once"));
     }
@@ -143,7 +157,8 @@ public sealed class HoldersAnswersTests
     [Proves("Civ. Code § 8534")]
     public void An_objection_to_nothing_bonded_has_no_row()
     {
-        JobBuilder Job(bool bonded, string by) => Bonded(42_000m, bonded).Party("fund", PartyCapacity.ConstructionLender, "Slate Fund").Add(i => new BondObjected { Index = i, On = JobBuilder.When("2025-10-20"), By = by });
+        JobBuilder Job(bool bonded, string by) => Bonded(42_000m, bonded).Party("fund", PartyCapacity.ConstructionLender, "Slate Fund")
+            .Add(i => new BondObjected { Index = i, On = JobBuilder.When("2025-10-20"), By = by });
         Assert.Null(Job(false, "bank").On("2025-12-01").Find("stop-payment-notice.new-bond"));
         Assert.Null(Job(true, "fund").On("2025-12-01").Find("stop-payment-notice.new-bond"));
         Assert.NotNull(Job(true, "bank").On("2025-12-01").Find("stop-payment-notice.new-bond"));
@@ -158,7 +173,8 @@ public sealed class HoldersAnswersTests
     [Proves("Civ. Code § 9362")]
     public void One_who_paid_ten_dollars_is_told_of_the_time_to_sue(bool? paid, string asOf, Standing? expected)
     {
-        var job = Public().Furnished("2025-08-05", 6430m).NoticedPublic().StopPaymentGiven("2025-09-02", 6430m, false, "city").Paper(p => p with { TenDollars = paid }).Accepted();
+        var job = Public().Furnished("2025-08-05", 6430m).NoticedPublic().StopPaymentGiven("2025-09-02", 6430m, false, "city")
+            .Paper(p => p with { TenDollars = paid }).Accepted();
         var assessment = job.On(asOf);
         Assert.Equal(expected, assessment.Find("stop-payment-notice.entity-tells")?.Standing);
         if (expected is not null)
@@ -171,7 +187,8 @@ public sealed class HoldersAnswersTests
     [Proves("Civ. Code § 9362")]
     public void A_recorded_notice_starts_ten_days_of_its_own()
     {
-        var job = Public().Furnished("2025-08-05", 6430m).NoticedPublic().StopPaymentGiven("2025-09-02", 6430m, false, "city").Paper(p => p with { TenDollars = true }).Accepted().OwnerRecorded("2025-10-30", states: "2025-10-22");
+        var job = Public().Furnished("2025-08-05", 6430m).NoticedPublic().StopPaymentGiven("2025-09-02", 6430m, false, "city")
+            .Paper(p => p with { TenDollars = true }).Accepted().OwnerRecorded("2025-10-30", states: "2025-10-22");
         Assert.Equal(["2025-11-03", "2025-11-10"], job.On("2025-11-05").Get("stop-payment-notice.entity-tells").DaysOf());
     }
 
@@ -183,7 +200,8 @@ public sealed class HoldersAnswersTests
     [Proves("Civ. Code § 9354")]
     public void On_a_contract_of_the_State_the_director_is_asked_for(PublicBody body, bool director)
     {
-        var last = UsualPublic().Work(w => w with { Body = body }).StopPaymentGiven("2025-11-03", 6430m, false, "city").On("2025-12-01").Get("stop-payment-notice.last-day");
+        var last = UsualPublic().Work(w => w with { Body = body }).StopPaymentGiven("2025-11-03", 6430m, false, "city").On("2025-12-01")
+            .Get("stop-payment-notice.last-day");
         Assert.Equal(director, last.Asks("to the director of the department"));
         Assert.Equal(!director, last.Asks("to the entity's disbursing office"));
     }

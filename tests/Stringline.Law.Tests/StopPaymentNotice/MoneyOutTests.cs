@@ -3,12 +3,17 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
-/// <summary>No notice reaches money that was paid out before it is received (Civ. Code § 9360(a)), and the retention is due out 60 days after completion (Pub. Contract Code § 7107(c)).</summary>
+/// <summary>
+/// No notice reaches money that was paid out before it is received (Civ. Code § 9360(a)), and the retention is due out 60 days after
+/// completion (Pub. Contract Code § 7107(c)).
+/// </summary>
 public sealed class MoneyOutTests
 {
-    private static JobBuilder Job() => new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor, "direct").Price(60000m).Furnished("2025-08-05", 20000m);
+    private static JobBuilder Job() =>
+        new JobBuilder().PublicWork().Role(ClaimantRole.Subcontractor, "direct").Price(60000m).Furnished("2025-08-05", 20000m);
 
-    // Accepted 22 October 2025: the sixtieth day is Sunday 21 December; the payer has the Monday, so the notice is to be there by the Friday.
+    // Accepted 22 October 2025: the sixtieth day is Sunday 21 December; the payer has the Monday, so the notice is to be there by the
+    // Friday.
     [Theory]
     [InlineData("2025-12-01", Standing.Open)]
     [InlineData("2025-12-19", Standing.Open)]
@@ -30,7 +35,8 @@ public sealed class MoneyOutTests
     [Proves("Civ. Code § 9360(a)")]
     public void Where_a_notice_was_recorded_the_money_may_go_out_when_the_time_to_give_ends()
     {
-        var money = Job().Completed("2025-10-22", CompletionTheory.Acceptance).OwnerRecorded("2025-10-29", states: "2025-10-22").On("2025-11-10").Get("stop-payment-notice.money-out");
+        var money = Job().Completed("2025-10-22", CompletionTheory.Acceptance).OwnerRecorded("2025-10-29", states: "2025-10-22")
+            .On("2025-11-10").Get("stop-payment-notice.money-out");
         Assert.Equal(["2025-11-28", "2025-12-22"], money.DaysOf());
         Assert.Equal("2025-11-26", money.Plan()); // Thanksgiving between
     }

@@ -5,8 +5,8 @@ using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// The action while no stop payment notice was given, and a notice that counts for one holder and not for another (Civ. Code §§ 8508, 8520, 8550, 9502). The time to
-/// give ends on Tuesday 20 January 2026, that to sue on Monday 20 April.
+/// The action while no stop payment notice was given, and a notice that counts for one holder and not for another (Civ. Code §§ 8508, 8520,
+/// 8550, 9502). The time to give ends on Tuesday 20 January 2026, that to sue on Monday 20 April.
 /// </summary>
 public sealed class NoticeNotGivenTests
 {
@@ -36,7 +36,9 @@ public sealed class NoticeNotGivenTests
     [Fact]
     [Proves("Civ. Code § 8550(b)")]
     public void Where_completion_is_disputed_it_is_not_surely_too_late_to_give_one_and_sue() =>
-        Assert.Equal(Standing.InDoubt, Last(Private().Furnished("2025-08-05", 6430m).Notice("2025-08-14").Completed("2025-10-22", contested: true), "2026-05-04").Standing);
+        Assert.Equal(Standing.InDoubt,
+            Last(Private().Furnished("2025-08-05", 6430m).Notice("2025-08-14").Completed("2025-10-22", contested: true),
+                "2026-05-04").Standing);
 
     // An action on something is asked about only where there is a notice on which it might be.
     [Theory]
@@ -51,13 +53,16 @@ public sealed class NoticeNotGivenTests
         Assert.Equal(given, Last(job.ActionFiled("2026-01-05"), "2026-01-06").Asks("(action-filed.enforces)"));
     }
 
-    // A lender that came to be known after the first day of work and was never told leaves its own row in doubt, and the owner's open: there is one to give.
+    // A lender that came to be known after the first day of work and was never told leaves its own row in doubt, and the owner's open:
+    // there is one to give.
     [Fact]
     [Proves("Civ. Code § 8520(a)")]
     public void The_holder_that_may_surely_be_served_decides_what_is_left_to_do()
     {
-        var assessment = UsualPrivate().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2025-08-20").On("2025-12-01");
-        Assert.Equal((Standing.Open, Standing.InDoubt), (assessment.Get("stop-payment-notice.owner").Standing, assessment.Get("stop-payment-notice.lender").Standing));
+        var assessment = UsualPrivate().Party("bank", PartyCapacity.ConstructionLender, "Quay Street Bank", knownSince: "2025-08-20")
+            .On("2025-12-01");
+        Assert.Equal((Standing.Open, Standing.InDoubt),
+            (assessment.Get("stop-payment-notice.owner").Standing, assessment.Get("stop-payment-notice.lender").Standing));
         Assert.Equal(Standing.Open, assessment.Get("stop-payment-notice.last-day").Standing);
     }
 
@@ -68,8 +73,10 @@ public sealed class NoticeNotGivenTests
     [InlineData(ClaimantRole.DesignProfessional, "2025-11-03..2025-11-06", "2025-11-04", Standing.InDoubt)]
     [InlineData(ClaimantRole.Supplier, "2025-11-03", "2025-11-04", Standing.Kept)]
     [Proves("Civ. Code § 8520(a)")]
-    public void Given_before_the_work_commenced_a_designers_is_in_doubt(ClaimantRole role, string given, string commenced, Standing expected) =>
-        Assert.Equal(expected, UsualPrivate().Role(role).Work(w => w with { Commenced = JobBuilder.Day(commenced) }).StopPaymentGiven(given, 6430m).On("2025-12-01").Get("stop-payment-notice.owner").Standing);
+    public void Given_before_the_work_commenced_a_designers_is_in_doubt(ClaimantRole role, string given, string commenced,
+        Standing expected) =>
+        Assert.Equal(expected, UsualPrivate().Role(role).Work(w => w with { Commenced = JobBuilder.Day(commenced) })
+            .StopPaymentGiven(given, 6430m).On("2025-12-01").Get("stop-payment-notice.owner").Standing);
 
     // Left and mailed at the office of the owner's architect, a company: that the owner is a natural person is no matter of it.
     [Theory]
@@ -77,6 +84,8 @@ public sealed class NoticeNotGivenTests
     [InlineData("owner", Standing.InDoubt)]
     [Proves("Civ. Code § 8506(a)")]
     public void Whether_one_left_and_mailed_counts_hangs_on_who_was_told(string to, Standing expected) =>
-        Assert.Equal(expected, UsualPrivate().PartyWith("owner", p => p with { NaturalPerson = true }).Party("architect", PartyCapacity.Architect, "Plumb Line Studio").PartyWith("architect", p => p with { NaturalPerson = false })
-            .StopPaymentGiven("2025-11-03", 6430m, false, to).Paper(p => p with { Manner = Manner.Substituted }).On("2025-12-01").Get("stop-payment-notice.owner").Standing);
+        Assert.Equal(expected, UsualPrivate().PartyWith("owner", p => p with { NaturalPerson = true })
+            .Party("architect", PartyCapacity.Architect, "Plumb Line Studio").PartyWith("architect", p => p with { NaturalPerson = false })
+            .StopPaymentGiven("2025-11-03", 6430m, false, to).Paper(p => p with { Manner = Manner.Substituted }).On("2025-12-01")
+            .Get("stop-payment-notice.owner").Standing);
 }

@@ -5,12 +5,16 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
-/// <summary>What a notice may claim and what it holds, to the cent (Civ. Code §§ 8502(c), 8542, 9352(c)): 6,430.00 of 5 August 2025, given on 3 November.</summary>
+/// <summary>
+/// What a notice may claim and what it holds, to the cent (Civ. Code §§ 8502(c), 8542, 9352(c)): 6,430.00 of 5 August 2025, given on 3
+/// November.
+/// </summary>
 public sealed class NoticeSumsTests
 {
     private static Finding Amount(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("stop-payment-notice.amount");
 
-    private static JobBuilder Given(decimal? amount = 6430m, string on = "2025-11-03") => UsualPublic().StopPaymentGiven(on, amount, false, "city");
+    private static JobBuilder Given(decimal? amount = 6430m, string on = "2025-11-03") =>
+        UsualPublic().StopPaymentGiven(on, amount, false, "city");
 
     // Where all is paid nothing is held, whatever was given; where a cent is left, that.
     [Theory]
@@ -30,7 +34,9 @@ public sealed class NoticeSumsTests
     [Fact]
     [Proves("Civ. Code § 9352(c)")]
     public void A_notice_that_may_not_count_holds_in_doubt() =>
-        Assert.Equal((Standing.InDoubt, 6430m), (Amount(Given().Paper(p => p with { Lacks = "its verification" })).Standing, Amount(Given().Paper(p => p with { Lacks = "its verification" })).Amount));
+        Assert.Equal((Standing.InDoubt, 6430m),
+            (Amount(Given().Paper(p => p with { Lacks = "its verification" })).Standing,
+                Amount(Given().Paper(p => p with { Lacks = "its verification" })).Amount));
 
     // A release of a part lessens what the notice states, never below nothing (Civ. Code § 8128).
     [Theory]
@@ -58,7 +64,8 @@ public sealed class NoticeSumsTests
         Assert.Equal(alarm, Amount(job).Says("more than the $6,430.00"));
     }
 
-    // 1,000.00 more on 10 November: a notice that states no amount holds what was due through its day, and through the earliest where that is in doubt.
+    // 1,000.00 more on 10 November: a notice that states no amount holds what was due through its day, and through the earliest where that
+    // is in doubt.
     [Theory]
     [InlineData("2025-11-03", 6430)]
     [InlineData("2025-11-03..2025-11-12", 6430)]
@@ -79,8 +86,10 @@ public sealed class NoticeSumsTests
     [Proves("Civ. Code § 9352(c)")]
     public void A_second_notice_holds_what_was_due_through_the_later_and_one_before_any_work_nothing()
     {
-        Assert.Equal(7430m, Amount(UsualPublic().Furnished("2025-11-10", 1000m).StopPaymentGiven("2025-11-03", null, false, "city").StopPaymentGiven("2025-11-12", null, false, "city")).Amount);
-        Assert.Equal(0m, Amount(Public().NoticedPublic("2025-11-01").StopPaymentGiven("2025-11-03", null, false, "city").Furnished("2025-11-10", 1000m)).Amount);
+        Assert.Equal(7430m, Amount(UsualPublic().Furnished("2025-11-10", 1000m).StopPaymentGiven("2025-11-03", null, false, "city")
+            .StopPaymentGiven("2025-11-12", null, false, "city")).Amount);
+        Assert.Equal(0m, Amount(Public().NoticedPublic("2025-11-01").StopPaymentGiven("2025-11-03", null, false, "city")
+            .Furnished("2025-11-10", 1000m)).Amount);
     }
 
     // Preliminary notice of 5 October, back to 15 September: the bond would reach all of it, the notice 1,000.00 and what came later.
@@ -88,7 +97,8 @@ public sealed class NoticeSumsTests
     [Proves("Civ. Code § 9304")]
     public void A_late_preliminary_notice_limits_what_is_held()
     {
-        var late = Public().Furnished("2025-08-05", 6430m).Furnished("2025-10-01", 1000m).NoticedPublic("2025-10-05").StopPaymentGiven("2025-11-03", null, false, "city").Furnished("2025-11-10", 500m);
+        var late = Public().Furnished("2025-08-05", 6430m).Furnished("2025-10-01", 1000m).NoticedPublic("2025-10-05")
+            .StopPaymentGiven("2025-11-03", null, false, "city").Furnished("2025-11-10", 500m);
         Assert.Equal(1000m, Amount(late).Amount);
         Assert.True(Amount(late).Says("$500.00 is not held by it"));
     }
@@ -116,20 +126,23 @@ public sealed class NoticeSumsTests
     {
         var amount = Amount(Given().Furnished(first, 1000m, until: last));
         Assert.Equal(asks ? [5] : [], amount.Corrected("Split the entry at that day"));
-        Assert.Equal(asks ? 1000m : null, amount.Questions.SingleOrDefault(q => q.Text.Contains("Split the entry", StringComparison.Ordinal))?.Dollars);
+        Assert.Equal(asks
+            ? 1000m : null, amount.Questions.SingleOrDefault(q => q.Text.Contains("Split the entry", StringComparison.Ordinal))?.Dollars);
     }
 
     [Fact]
     [Proves("Civ. Code § 9352(c)")]
     public void What_is_not_priced_is_asked_and_raises_no_alarm()
     {
-        var unpriced = Amount(Public().Furnished("2025-08-05").NoticedPublic().Accepted().StopPaymentGiven("2025-11-03", 6430m, false, "city"));
+        var unpriced =
+            Amount(Public().Furnished("2025-08-05").NoticedPublic().Accepted().StopPaymentGiven("2025-11-03", 6430m, false, "city"));
         Assert.True(unpriced.Asks("What was due on the day of the stop payment notice?"));
         Assert.False(unpriced.Says("the share of the money withheld is forfeited"));
         Assert.False(Amount(Given()).Asks("What was due on the day of the stop payment notice?"));
     }
 
-    // From a lender a contractor recovers only what is left after the notices of those under it (Civ. Code § 8542); a supplier has nobody under it.
+    // From a lender a contractor recovers only what is left after the notices of those under it (Civ. Code § 8542); a supplier has nobody
+    // under it.
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, 20_000, 31_000)]
     [InlineData(ClaimantRole.DirectContractor, 51_000, 0)]
@@ -137,7 +150,8 @@ public sealed class NoticeSumsTests
     [Proves("Civ. Code § 8542")]
     public void A_lender_owes_a_contractor_what_is_left_after_those_under_it(ClaimantRole role, int lower, int left)
     {
-        JobBuilder Job() => DirectContractor().Role(role, "owner").Price(51_000m).Lender().Furnished("2025-08-05", 51_000m).Notice("2025-08-14", Manner.CertifiedMail, "bank").Completed("2025-10-22")
+        JobBuilder Job() => DirectContractor().Role(role, "owner").Price(51_000m).Lender().Furnished("2025-08-05", 51_000m)
+            .Notice("2025-08-14", Manner.CertifiedMail, "bank").Completed("2025-10-22")
             .LowerTier("2025-10-01", lower).Which(e => (LowerTierClaim)e with { StopPaymentNotice = true });
         Assert.Equal(left, Amount(Job()).Amount);
         Assert.Equal([3], Amount(Job()).EntriesOf("From a lender at most"));
@@ -151,8 +165,10 @@ public sealed class NoticeSumsTests
     [Proves("Civ. Code § 8542")]
     public void A_lower_tiers_notice_comes_off_what_the_lender_owes_and_not_what_the_owner_does(ClaimantRole role, int fromLender)
     {
-        JobBuilder Job(string to) => Private(role, "direct").Lender().Price(6430m).Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank").Completed("2025-10-22")
-            .LowerTier("2025-10-01", 2000m).Which(e => (LowerTierClaim)e with { StopPaymentNotice = true }).StopPaymentGiven("2025-11-03", 6430m, false, to);
+        JobBuilder Job(string to) => Private(role, "direct").Lender().Price(6430m).Furnished("2025-08-05", 6430m)
+            .Notice("2025-08-14", Manner.CertifiedMail, "owner", "direct", "bank").Completed("2025-10-22")
+            .LowerTier("2025-10-01", 2000m).Which(e => (LowerTierClaim)e with { StopPaymentNotice = true })
+            .StopPaymentGiven("2025-11-03", 6430m, false, to);
         Assert.Equal(fromLender, Amount(Job("bank")).Amount);
         Assert.Equal(6430m, Amount(Job("owner")).Amount);
     }
@@ -166,7 +182,8 @@ public sealed class NoticeSumsTests
     [Proves("Civ. Code § 8542")]
     public void Whether_a_lower_tiers_claim_is_on_the_lender_is_asked(ClaimantRole role, bool lender, bool onNotice, bool asks)
     {
-        var job = Private(role, "direct").Price(6430m).Furnished("2025-08-05", 6430m).Notice("2025-08-14").Completed("2025-10-22").LowerTier("2025-10-01", 2000m).Which(e => (LowerTierClaim)e with { StopPaymentNotice = onNotice });
+        var job = Private(role, "direct").Price(6430m).Furnished("2025-08-05", 6430m).Notice("2025-08-14").Completed("2025-10-22")
+            .LowerTier("2025-10-01", 2000m).Which(e => (LowerTierClaim)e with { StopPaymentNotice = onNotice });
         Assert.Equal(asks ? [3] : [], Amount(lender ? job.Lender() : job).Corrected("(lower-tier-claim.stopPaymentNotice)"));
     }
 
@@ -178,11 +195,15 @@ public sealed class NoticeSumsTests
         Assert.True(Amount(UsualPublic()).Says("The entity may let the direct contractor free the money"));
         Assert.False(Amount(UsualPrivate()).Says("The entity may let"));
         Assert.True(Amount(UsualPrivate()).Says("The money may be freed by a bond of 125 percent"));
-        Assert.Equal([5], Amount(Given().Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10") })).Corrected("(stop-payment-bond-given.amount)"));
-        Assert.Empty(Amount(UsualPublic().Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10") })).Corrected("(stop-payment-bond-given.amount)"));
-        Assert.Empty(Amount(Given().Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10"), Amount = 8037.50m })).Corrected("(stop-payment-bond-given.amount)"));
+        Assert.Equal([5], Amount(Given().Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10") }))
+            .Corrected("(stop-payment-bond-given.amount)"));
+        Assert.Empty(Amount(UsualPublic().Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10") }))
+            .Corrected("(stop-payment-bond-given.amount)"));
+        Assert.Empty(Amount(Given().Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10"), Amount = 8037.50m }))
+            .Corrected("(stop-payment-bond-given.amount)"));
         // Owner and lender may hold, and one of them does.
-        Assert.Equal([4], Amount(UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m).Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10") })).Corrected("(stop-payment-bond-given.amount)"));
+        Assert.Equal([4], Amount(UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m)
+            .Add(i => new StopPaymentBondGiven { Index = i, On = When("2025-11-10") })).Corrected("(stop-payment-bond-given.amount)"));
     }
 
     // A notice too late holds nothing; where completion is in dispute nobody can say that it is too late.
@@ -194,7 +215,9 @@ public sealed class NoticeSumsTests
     [Proves("Civ. Code § 9356(b)")]
     public void A_notice_that_is_surely_late_holds_nothing(string given, bool contested, int held, Standing expected)
     {
-        var amount = Amount(Public().Furnished("2025-08-05", 6430m).NoticedPublic().Completed("2025-10-22", CompletionTheory.Acceptance, contested).StopPaymentGiven(given, 6430m, false, "city"), "2026-02-02");
+        var amount =
+            Amount(Public().Furnished("2025-08-05", 6430m).NoticedPublic().Completed("2025-10-22", CompletionTheory.Acceptance, contested)
+                .StopPaymentGiven(given, 6430m, false, "city"), "2026-02-02");
         Assert.Equal((expected, held), (amount.Standing, amount.Amount));
     }
 }

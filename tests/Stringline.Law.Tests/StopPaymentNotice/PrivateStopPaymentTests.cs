@@ -9,8 +9,10 @@ namespace Stringline.Law.Tests.StopPaymentNotice;
 /// </summary>
 public sealed class PrivateStopPaymentTests
 {
-    private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier, string hiredBy = "direct") => new JobBuilder().Role(role, hiredBy).Licensed("2020-01-01..")
-        .Notice("2026-03-02", Manner.CertifiedMail, "owner", "direct", "bank").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
+    private static JobBuilder Job(ClaimantRole role = ClaimantRole.Supplier, string hiredBy = "direct") =>
+        new JobBuilder().Role(role, hiredBy).Licensed("2020-01-01..")
+        .Notice("2026-03-02", Manner.CertifiedMail, "owner", "direct", "bank").Furnished("2026-03-02", 1000m).Ended("2026-04-06")
+        .Completed("2026-05-04");
 
     [Theory]
     [InlineData("2026-08-02", Standing.InDoubt)]
@@ -52,7 +54,8 @@ public sealed class PrivateStopPaymentTests
     [Fact]
     [Proves("Civ. Code § 8508(b)")]
     public void A_notice_of_completion_shortens_it_too() =>
-        Assert.Equal(["2026-06-17"], Job().OwnerRecorded("2026-05-18", states: "2026-05-04").OwnerToldUs("2026-05-20").On("2026-06-01").Get("stop-payment-notice.last-day").DaysOf());
+        Assert.Equal(["2026-06-17"], Job().OwnerRecorded("2026-05-18", states: "2026-05-04").OwnerToldUs("2026-05-20").On("2026-06-01")
+            .Get("stop-payment-notice.last-day").DaysOf());
 
     [Theory]
     [InlineData(ClaimantRole.DirectContractor, "owner", Standing.Lost)]
@@ -81,7 +84,8 @@ public sealed class PrivateStopPaymentTests
         Assert.Equal(Standing.Open, assessment.Get("stop-payment-notice.lender").Standing);
         Assert.Equal(Standing.Open, assessment.Get("stop-payment-notice.last-day").Standing);
         Assert.True(assessment.Get("stop-payment-notice.lender").Says("125 percent of the claim"));
-        Assert.Equal(Standing.Kept, Job(ClaimantRole.DirectContractor, "owner").Lender().StopPaymentGiven("2026-06-01", 1000m, true, "bank").On("2026-06-01").Get("stop-payment-notice.lender").Standing);
+        Assert.Equal(Standing.Kept, Job(ClaimantRole.DirectContractor, "owner").Lender().StopPaymentGiven("2026-06-01", 1000m, true, "bank")
+            .On("2026-06-01").Get("stop-payment-notice.lender").Standing);
     }
 
     [Theory]
@@ -89,8 +93,10 @@ public sealed class PrivateStopPaymentTests
     [InlineData(ClaimantRole.Supplier, "direct", null, false)]
     [InlineData(ClaimantRole.DirectContractor, "owner", "2026-01-12", false)]
     [Proves("Civ. Code § 8536")]
-    public void A_recorded_payment_bond_lets_the_lender_choose_except_against_a_direct_contractor(ClaimantRole role, string hiredBy, string? recorded, bool mayChoose) =>
-        Assert.Equal(mayChoose, Job(role, hiredBy).Lender().PaymentBond(recorded).On("2026-06-01").Get("stop-payment-notice.lender").Sections.Contains("Civ. Code § 8536(b)"));
+    public void A_recorded_payment_bond_lets_the_lender_choose_except_against_a_direct_contractor(ClaimantRole role, string hiredBy,
+        string? recorded, bool mayChoose) =>
+        Assert.Equal(mayChoose, Job(role, hiredBy).Lender().PaymentBond(recorded).On("2026-06-01")
+            .Get("stop-payment-notice.lender").Sections.Contains("Civ. Code § 8536(b)"));
 
     [Theory]
     [InlineData("2026-01-12", true)]
@@ -132,10 +138,12 @@ public sealed class PrivateStopPaymentTests
     [Proves("Civ. Code § 8530")]
     public void A_lender_never_told_is_out_of_reach_once_no_notice_could_reach_any_work(string asOf, Standing expected)
     {
-        JobBuilder Told(ClaimantRole role, params string[] to) => new JobBuilder().Role(role).Lender().Notice("2026-03-02", Manner.CertifiedMail, to)
+        JobBuilder Told(ClaimantRole role, params string[] to) =>
+            new JobBuilder().Role(role).Lender().Notice("2026-03-02", Manner.CertifiedMail, to)
             .Furnished("2026-03-02", 400m).Furnished("2026-04-06", 600m).Ended("2026-04-06");
         Assert.Equal(expected, Told(ClaimantRole.Supplier, "owner", "direct").On(asOf).Get("stop-payment-notice.lender").Standing);
-        Assert.Equal(Standing.Open, Told(ClaimantRole.Supplier, "owner", "direct", "bank").On(asOf).Get("stop-payment-notice.lender").Standing);
+        Assert.Equal(Standing.Open, Told(ClaimantRole.Supplier, "owner", "direct", "bank").On(asOf)
+            .Get("stop-payment-notice.lender").Standing);
         // A laborer gives no preliminary notice at all.
         Assert.Equal(Standing.Open, Told(ClaimantRole.Laborer, "owner").On(asOf).Get("stop-payment-notice.lender").Standing);
         // One lender of two was told: each has its own row, and which of them holds the fund is not known.
@@ -148,7 +156,8 @@ public sealed class PrivateStopPaymentTests
     [Proves("Civ. Code § 8502(c)")]
     public void It_claims_only_what_is_due_for_work_through_its_day()
     {
-        var job = new JobBuilder().Notice("2026-03-02").Price(5000m).Furnished("2026-03-02", 1000m).Furnished("2026-04-06", 600m).Charged("2026-03-30", 55m, ChargeKind.Interest);
+        var job = new JobBuilder().Notice("2026-03-02").Price(5000m).Furnished("2026-03-02", 1000m).Furnished("2026-04-06", 600m)
+            .Charged("2026-03-30", 55m, ChargeKind.Interest);
         Assert.Equal(1000m, job.On("2026-04-05").Get("stop-payment-notice.amount").Amount);
         Assert.Equal(1600m, job.On("2026-04-06").Get("stop-payment-notice.amount").Amount);
         var nothing = new JobBuilder().Notice("2026-03-02").On("2026-03-03").Get("stop-payment-notice.amount");
@@ -161,7 +170,8 @@ public sealed class PrivateStopPaymentTests
     [InlineData(1001, true)]
     [Proves("Civ. Code § 8504")]
     public void Claiming_more_than_the_file_supports_is_an_alarm(int claimed, bool alarm) =>
-        Assert.Equal(alarm, Job().StopPaymentGiven("2026-06-01", claimed).On("2026-06-01").Get("stop-payment-notice.amount").Says("the fund and the lien are forfeited"));
+        Assert.Equal(alarm, Job().StopPaymentGiven("2026-06-01", claimed).On("2026-06-01").Get("stop-payment-notice.amount")
+            .Says("the fund and the lien are forfeited"));
 
     // 125 percent of 1,000.01 is 1,250.0125, up to the next cent.
     [Fact]

@@ -11,8 +11,10 @@ namespace Stringline.Law.Tests.StopPaymentNotice;
 /// </summary>
 public sealed class PublicRemediesTests
 {
-    private static JobBuilder Accepted(string completed, ClaimantRole role = ClaimantRole.Supplier) => new JobBuilder().Role(role).PublicWork().PaymentBond(null)
-        .Furnished("2025-12-01", 1000m).Ended("2025-12-22").Completed(completed, CompletionTheory.Acceptance).IndexSearched(LawText.IsoDay(Day(completed).PlusDays(18)));
+    private static JobBuilder Accepted(string completed, ClaimantRole role = ClaimantRole.Supplier) =>
+        new JobBuilder().Role(role).PublicWork().PaymentBond(null)
+        .Furnished("2025-12-01", 1000m).Ended("2025-12-22").Completed(completed, CompletionTheory.Acceptance)
+        .IndexSearched(LawText.IsoDay(Day(completed).PlusDays(18)));
 
     private static JobBuilder Noticed(JobBuilder job) => job.Notice("2025-12-01", Manner.CertifiedMail, "city", "direct");
 
@@ -73,7 +75,8 @@ public sealed class PublicRemediesTests
     [InlineData("2026-07-02", Standing.Lost)]
     [Proves("Civ. Code § 9356(a)")]
     public void The_thirtieth_day_after_a_recorded_notice_is_the_last(string given, Standing expected) =>
-        Assert.Equal(expected, Noticed(Recorded()).StopPaymentGiven(given, 1000m, false, "city").On("2026-08-03").Get("stop-payment-notice.last-day").Standing);
+        Assert.Equal(expected, Noticed(Recorded()).StopPaymentGiven(given, 1000m, false, "city").On("2026-08-03")
+            .Get("stop-payment-notice.last-day").Standing);
 
     // Nobody need send the claimant a copy on public work, unlike Civ. Code § 8190.
     [Theory]
@@ -81,7 +84,8 @@ public sealed class PublicRemediesTests
     [InlineData(OwnerNotice.Cessation)]
     [Proves("Civ. Code § 9356(a)")]
     public void A_recorded_notice_of_either_kind_shortens_the_time_unseen(OwnerNotice kind) =>
-        Assert.Equal("2026-07-01", Noticed(Accepted("2026-05-28")).LaborCeased("2026-04-01").OwnerRecorded("2026-06-01", kind).On("2026-06-15").Get("stop-payment-notice.last-day").Plan());
+        Assert.Equal("2026-07-01", Noticed(Accepted("2026-05-28")).LaborCeased("2026-04-01").OwnerRecorded("2026-06-01", kind)
+            .On("2026-06-15").Get("stop-payment-notice.last-day").Plan());
 
     [Fact]
     [Proves("Civ. Code § 9356(a)")]
@@ -119,7 +123,8 @@ public sealed class PublicRemediesTests
     [Proves("Civ. Code § 9502(a)")]
     public void The_action_waits_for_the_eleventh_day_after_giving(string asOf, Standing expected)
     {
-        var first = Noticed(Accepted("2026-05-28")).StopPaymentGiven("2026-06-15", 1000m, false, "city").On(asOf).Get("stop-payment-notice.action-first-day");
+        var first = Noticed(Accepted("2026-05-28")).StopPaymentGiven("2026-06-15", 1000m, false, "city").On(asOf)
+            .Get("stop-payment-notice.action-first-day");
         Assert.Equal(["2026-06-26"], first.DaysOf());
         Assert.Equal(expected, first.Standing);
         Assert.Equal(["Civ. Code § 9502(a)"], first.Sections);
@@ -131,7 +136,8 @@ public sealed class PublicRemediesTests
     [Proves("Civ. Code § 9504")]
     public void The_entity_is_told_of_the_action_within_five_days(string asOf, Standing expected)
     {
-        var tell = Noticed(Accepted("2026-05-28")).StopPaymentGiven("2026-06-15", 1000m, false, "city").ActionFiled("2026-07-01").On(asOf).Get("stop-payment-notice.tell-of-action");
+        var tell = Noticed(Accepted("2026-05-28")).StopPaymentGiven("2026-06-15", 1000m, false, "city").ActionFiled("2026-07-01").On(asOf)
+            .Get("stop-payment-notice.tell-of-action");
         Assert.Equal(["2026-07-06"], tell.DaysOf());
         Assert.Equal(expected, tell.Standing);
         Assert.Equal(["Civ. Code § 9504"], tell.Sections);
@@ -144,12 +150,14 @@ public sealed class PublicRemediesTests
     [InlineData("2026-11-13", Standing.Lost)]
     [Proves("Civ. Code § 9558")]
     public void The_action_on_the_bond_is_in_time_on_the_182nd_day_and_argued_to_the_roll(string filed, Standing expected) =>
-        Assert.Equal(expected, Noticed(Accepted("2026-02-10")).ActionFiled(filed).On("2026-12-31").Get("payment-bond.action-last-day").Standing);
+        Assert.Equal(expected, Noticed(Accepted("2026-02-10")).ActionFiled(filed).On("2026-12-31")
+            .Get("payment-bond.action-last-day").Standing);
 
     [Fact]
     [Proves("Civ. Code § 9558")]
     public void Before_anything_was_furnished_the_time_on_the_bond_does_not_run() =>
-        Assert.Equal(Standing.NotYet, new JobBuilder().PublicWork().PaymentBond(null).On("2026-03-02").Get("payment-bond.action-last-day").Standing);
+        Assert.Equal(Standing.NotYet, new JobBuilder().PublicWork().PaymentBond(null).On("2026-03-02")
+            .Get("payment-bond.action-last-day").Standing);
 
     [Fact]
     [Proves("Civ. Code § 9100(b)")]
@@ -159,7 +167,8 @@ public sealed class PublicRemediesTests
         Assert.Equal(Standing.Lost, assessment.Get("stop-payment-notice.last-day").Standing);
         Assert.Contains("Civ. Code § 9100(b)", assessment.Get("stop-payment-notice.last-day").Sections);
         Assert.Null(assessment.Find("payment-bond.action-last-day"));
-        Assert.Equal(Standing.Open, Noticed(Accepted("2026-02-10", ClaimantRole.Subcontractor)).On("2026-03-02").Get("stop-payment-notice.last-day").Standing);
+        Assert.Equal(Standing.Open, Noticed(Accepted("2026-02-10", ClaimantRole.Subcontractor)).On("2026-03-02")
+            .Get("stop-payment-notice.last-day").Standing);
     }
 
     [Fact]
@@ -167,7 +176,8 @@ public sealed class PublicRemediesTests
     [Proves("Civ. Code § 9364")]
     public void The_amount_is_what_is_due_for_work_through_the_day_and_a_bond_of_125_percent_frees_it()
     {
-        var job = new JobBuilder().PublicWork().Notice("2026-03-02", Manner.CertifiedMail, "city", "direct").Furnished("2026-03-02", 79831.18m).Furnished("2026-04-06", 500m);
+        var job = new JobBuilder().PublicWork().Notice("2026-03-02", Manner.CertifiedMail, "city", "direct")
+            .Furnished("2026-03-02", 79831.18m).Furnished("2026-04-06", 500m);
         var amount = job.On("2026-04-05").Get("stop-payment-notice.amount");
         Assert.Equal(79831.18m, amount.Amount);
         Assert.True(amount.Says("$99,788.98"));

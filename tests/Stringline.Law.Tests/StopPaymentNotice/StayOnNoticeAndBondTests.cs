@@ -7,8 +7,8 @@ using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// A bankruptcy of one who is sued on a stop payment notice or a payment bond. The last days are Monday 20 April 2026 for the notice, and for the
-/// bond of private work Wednesday 22 April (182 days and six months), of public work 20 and 21 July.
+/// A bankruptcy of one who is sued on a stop payment notice or a payment bond. The last days are Monday 20 April 2026 for the notice, and
+/// for the bond of private work Wednesday 22 April (182 days and six months), of public work 20 and 21 July.
 /// </summary>
 public sealed class StayOnNoticeAndBondTests
 {
@@ -35,14 +35,17 @@ public sealed class StayOnNoticeAndBondTests
         Assert.Equal((expected, "2026-04-20"), (action.Standing, action.Plan()));
         Assert.Null(action.Band!.Latest);
         Assert.True(action.Says("Do not sue Alder Court LLC"));
-        Assert.Equal((expected, "2026-04-20"), (on.Get("stop-payment-notice.stay-last-day").Standing, on.Get("stop-payment-notice.stay-last-day").Plan()));
+        Assert.Equal((expected, "2026-04-20"),
+            (on.Get("stop-payment-notice.stay-last-day").Standing, on.Get("stop-payment-notice.stay-last-day").Plan()));
         Assert.DoesNotContain(on.Next, n => n.Finding == Notice);
-        Assert.Contains(on.Next, n => n.Finding == "stop-payment-notice.stay-last-day" && n.Do.StartsWith("Do not sue", StringComparison.Ordinal));
+        Assert.Contains(on.Next, n =>
+            n.Finding == "stop-payment-notice.stay-last-day" && n.Do.StartsWith("Do not sue", StringComparison.Ordinal));
         Assert.Equal(Standing.Lost, PrivateNotice().On("2026-04-21").Get(Notice).Standing);
         Assert.True(PrivateNotice().On("2026-04-21").Get(Notice).Asks("(parties.bankruptSince)"));
     }
 
-    // 2 February to 3 March stood still: 30 days, to 20 May. 16 to 18 April: 3 days, 23 April, but not before 30 days after the stay, 18 May.
+    // 2 February to 3 March stood still: 30 days, to 20 May. 16 to 18 April: 3 days, 23 April, but not before 30 days after the stay, 18
+    // May.
     [Theory]
     [InlineData("2026-02-02", "2026-03-03", "2026-05-20", Standing.InDoubt)]
     [InlineData("2026-02-02", "2026-03-03", "2026-05-21", Standing.Lost)]
@@ -51,7 +54,8 @@ public sealed class StayOnNoticeAndBondTests
     [InlineData("2025-12-01", "2026-01-04", "2026-04-21", Standing.Lost)] // over before the notice
     [Proves("11 U.S.C. § 108(c)")]
     [Proves("Code Civ. Proc. § 356")]
-    public void A_stay_that_is_over_leaves_it_in_doubt_as_long_as_the_time_may_have_stood_still(string since, string until, string asOf, Standing expected)
+    public void A_stay_that_is_over_leaves_it_in_doubt_as_long_as_the_time_may_have_stood_still(string since, string until, string asOf,
+        Standing expected)
     {
         var on = PrivateNotice().Bankrupt("owner", since, until).On(asOf);
         Assert.Equal((expected, "2026-04-20"), (on.Get(Notice).Standing, on.Get(Notice).Plan()));
@@ -67,7 +71,8 @@ public sealed class StayOnNoticeAndBondTests
     [InlineData("2026-05-21", Standing.Lost)]
     [Proves("11 U.S.C. § 362(a)")]
     public void A_suit_filed_in_the_stay_or_in_the_time_after_it_is_in_doubt(string filed, Standing expected) =>
-        Assert.Equal(expected, PrivateNotice().Bankrupt("owner", "2026-02-02", "2026-03-03").ActionOn(filed, ActionOn.StopPaymentNotice, null, null, "owner").On("2026-06-01").Get(Notice).Standing);
+        Assert.Equal(expected, PrivateNotice().Bankrupt("owner", "2026-02-02", "2026-03-03")
+            .ActionOn(filed, ActionOn.StopPaymentNotice, null, null, "owner").On("2026-06-01").Get(Notice).Standing);
 
     // Civ. Code § 9502: the entity and the direct contractor are both sued; the entity is sued in time all the same.
     [Fact]
@@ -81,7 +86,8 @@ public sealed class StayOnNoticeAndBondTests
         Assert.Contains(on.Next, n => n.Finding == Notice);
         Assert.Equal(Standing.InDoubt, PublicNotice().Bankrupt("direct", "2026-02-02").On("2026-04-21").Get(Notice).Standing);
         Assert.Equal(Standing.Lost, PublicNotice().On("2026-04-21").Get(Notice).Standing);
-        Assert.Equal(Standing.InDoubt, PublicNotice().Bankrupt("direct", "2026-02-02").ActionOn("2026-03-02", ActionOn.StopPaymentNotice, null, null, "city", "direct").On("2026-04-21").Get(Notice).Standing);
+        Assert.Equal(Standing.InDoubt, PublicNotice().Bankrupt("direct", "2026-02-02")
+            .ActionOn("2026-03-02", ActionOn.StopPaymentNotice, null, null, "city", "direct").On("2026-04-21").Get(Notice).Standing);
     }
 
     // On private work the action is against the holder: the contractor is left out, and nothing stands still.
@@ -92,7 +98,8 @@ public sealed class StayOnNoticeAndBondTests
         var job = PrivateNotice().Bankrupt("direct", "2026-02-02");
         Assert.True(job.On("2026-03-02").Get(Notice).Says("leave it out of the suit"));
         Assert.Equal(Standing.Lost, job.On("2026-04-21").Get(Notice).Standing);
-        Assert.Equal(Standing.Kept, job.ActionOn("2026-03-02", ActionOn.StopPaymentNotice, null, null, "owner").On("2026-04-21").Get(Notice).Standing);
+        Assert.Equal(Standing.Kept, job.ActionOn("2026-03-02", ActionOn.StopPaymentNotice, null, null, "owner").On("2026-04-21")
+            .Get(Notice).Standing);
     }
 
     [Theory]
@@ -110,7 +117,8 @@ public sealed class StayOnNoticeAndBondTests
         Assert.DoesNotContain(on.Next, n => n.Finding == Bond);
         Assert.Equal(Standing.Lost, PrivateBond().On("2026-04-23").Get(Bond).Standing);
         Assert.True(PrivateBond().On("2026-04-23").Get(Bond).Asks("(parties.bankruptSince)"));
-        Assert.Equal(Standing.InDoubt, PrivateBond().Bankrupt("surety", "2026-02-02").ActionOn("2026-03-02", ActionOn.PaymentBond, null, null, "surety").On("2026-03-09").Get(Bond).Standing);
+        Assert.Equal(Standing.InDoubt, PrivateBond().Bankrupt("surety", "2026-02-02")
+            .ActionOn("2026-03-02", ActionOn.PaymentBond, null, null, "surety").On("2026-03-09").Get(Bond).Standing);
         Assert.Equal(Standing.InDoubt, UsualPublic().Bankrupt("surety", "2026-02-02").On("2026-08-03").Get(Bond).Standing);
         Assert.Equal(Standing.Lost, UsualPublic().On("2026-08-03").Get(Bond).Standing);
     }
@@ -122,7 +130,8 @@ public sealed class StayOnNoticeAndBondTests
         var job = PrivateBond().Bankrupt("direct", "2026-02-02");
         Assert.True(job.On("2026-03-02").Get(Bond).Says("The surety is sued without it"));
         Assert.Equal(Standing.Lost, job.On("2026-04-23").Get(Bond).Standing);
-        Assert.Equal(Standing.Kept, job.ActionOn("2026-03-02", ActionOn.PaymentBond, null, null, "surety").On("2026-04-23").Get(Bond).Standing);
+        Assert.Equal(Standing.Kept, job.ActionOn("2026-03-02", ActionOn.PaymentBond, null, null, "surety").On("2026-04-23")
+            .Get(Bond).Standing);
     }
 
     // The federal bond: one year after the last furnishing of 5 August 2025.
@@ -130,7 +139,8 @@ public sealed class StayOnNoticeAndBondTests
     [Proves("11 U.S.C. § 108(c)")]
     public void On_federal_work_it_is_the_same()
     {
-        var job = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).NoParty("owner").Role(ClaimantRole.Supplier, "direct").Furnished("2025-08-05", 6430m).PaymentBond(null);
+        var job = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).NoParty("owner").Role(ClaimantRole.Supplier, "direct")
+            .Furnished("2025-08-05", 6430m).PaymentBond(null);
         Assert.Equal(Standing.Lost, job.On("2026-08-06").Get("federal-bond.action-last-day").Standing);
         Assert.Equal(Standing.InDoubt, job.Bankrupt("surety", "2026-02-02").On("2026-08-06").Get("federal-bond.action-last-day").Standing);
         Assert.Contains(job.On("2026-08-06").Next, n => n.Finding == "federal-bond.stay-last-day");
@@ -144,15 +154,20 @@ public sealed class StayOnNoticeAndBondTests
             {
                 var debtor = asked.Job.Parties[place % asked.Job.Parties.Count];
                 var from = new LocalDate(2026, 1, 5).PlusDays(since);
-                var bankrupt = asked.Job with { Parties = [.. asked.Job.Parties.Select(p => p with { BankruptSince = p == debtor ? from : null, BankruptUntil = p == debtor && !lasts ? from.PlusDays(length) : null })] };
+                var bankrupt =
+                    asked.Job with { Parties =
+                        [.. asked.Job.Parties.Select(p => p with { BankruptSince = p == debtor
+                            ? from : null, BankruptUntil = p == debtor && !lasts ? from.PlusDays(length) : null })] };
                 var plain = asked.Job with { Parties = [.. asked.Job.Parties.Select(static p => p with { BankruptSince = null })] };
-                var (before, after) = (Assessment.Of(plain, asked.AsOf, OpenDays.Statutory), Assessment.Of(bankrupt, asked.AsOf, OpenDays.Statutory));
+                var (before, after) =
+                    (Assessment.Of(plain, asked.AsOf, OpenDays.Statutory), Assessment.Of(bankrupt, asked.AsOf, OpenDays.Statutory));
                 foreach (var id in (string[])[Notice, Bond, "federal-bond.action-last-day", "enforcement.last-day"])
                 {
                     if (before.Find(id) is not { } was || after.Find(id) is not { } now)
                         continue;
                     Assert.Equal(was.ActBy, now.ActBy);
-                    Assert.True(now.Standing == was.Standing || now.Standing == Standing.InDoubt, $"{id}: {was.Standing} became {now.Standing}");
+                    Assert.True(now.Standing == was.Standing || now.Standing == Standing.InDoubt,
+                        $"{id}: {was.Standing} became {now.Standing}");
                 }
             },
             iter: Times.AtMost(3000));

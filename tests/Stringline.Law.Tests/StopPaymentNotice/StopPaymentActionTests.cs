@@ -8,7 +8,8 @@ namespace Stringline.Law.Tests.StopPaymentNotice;
 public sealed class StopPaymentActionTests
 {
     // To the owner on 3 November, to the lender on 1 December: the eleventh days are 14 November and 12 December.
-    private static JobBuilder Two() => UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m).StopPaymentGiven("2025-12-01", 6430m, true, "bank").Paper(p => p with { BondAmount = 8037.50m });
+    private static JobBuilder Two() => UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m)
+        .StopPaymentGiven("2025-12-01", 6430m, true, "bank").Paper(p => p with { BondAmount = 8037.50m });
 
     [Fact]
     [Proves("Civ. Code § 8550(a)")]
@@ -17,11 +18,13 @@ public sealed class StopPaymentActionTests
         var assessment = Two().On("2025-12-05");
         Assert.Equal(["2025-11-14"], assessment.Get("stop-payment-notice.action-first-day").DaysOf());
         Assert.Equal(["2025-12-12"], assessment.Get("stop-payment-notice.action-first-day.2").DaysOf());
-        Assert.Equal("Action on the stop payment notice to the construction lender Quay Street Bank: first day", assessment.Get("stop-payment-notice.action-first-day.2").Title);
+        Assert.Equal("Action on the stop payment notice to the construction lender Quay Street Bank: first day",
+            assessment.Get("stop-payment-notice.action-first-day.2").Title);
         Assert.Equal(Standing.Open, assessment.Get("stop-payment-notice.action-first-day").Standing);
         Assert.Equal(Standing.NotYet, assessment.Get("stop-payment-notice.action-first-day.2").Standing);
         // Given to both on one day there is one.
-        Assert.Null(UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner", "bank").On("2025-12-05").Find("stop-payment-notice.action-first-day.2"));
+        Assert.Null(UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner", "bank")
+            .On("2025-12-05").Find("stop-payment-notice.action-first-day.2"));
     }
 
     [Theory]
@@ -35,7 +38,8 @@ public sealed class StopPaymentActionTests
         var last = Two().ActionFiled(filed).On("2025-12-20").Get("stop-payment-notice.action-last-day");
         Assert.Equal(expected, last.Standing);
         Assert.Equal("2026-04-20", last.Plan());
-        Assert.Equal(expected == Standing.InDoubt, last.Says("ten days from giving the notice to the construction lender Quay Street Bank had not surely passed"));
+        Assert.Equal(expected == Standing.InDoubt,
+            last.Says("ten days from giving the notice to the construction lender Quay Street Bank had not surely passed"));
     }
 
     // A suit of 20 November on the lien is none on the notice of 10 December; that of 21 January is, and is told by Monday the 26th.
@@ -43,7 +47,8 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 8550(e)")]
     public void The_five_days_run_from_the_suit_on_the_notice_and_from_no_other()
     {
-        var tell = UsualPrivate().ClaimRecorded("2025-11-03", 6430m).ActionFiled("2025-11-20").StopPaymentGiven("2025-12-10", 6430m).ActionFiled("2026-01-21").On("2026-01-24").Get("stop-payment-notice.tell-of-action");
+        var tell = UsualPrivate().ClaimRecorded("2025-11-03", 6430m).ActionFiled("2025-11-20").StopPaymentGiven("2025-12-10", 6430m)
+            .ActionFiled("2026-01-21").On("2026-01-24").Get("stop-payment-notice.tell-of-action");
         Assert.Equal(["2026-01-26"], tell.DaysOf());
         Assert.Equal(Standing.Open, tell.Standing);
     }
@@ -56,7 +61,8 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 8550(e)")]
     public void An_action_counts_if_it_is_on_the_notice_or_nobody_says_what_it_is_on(ActionOn[] on, bool counts)
     {
-        var assessment = UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionFiled("2026-01-05").Action(a => a with { Enforces = on }).On("2026-01-06");
+        var assessment = UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionFiled("2026-01-05")
+            .Action(a => a with { Enforces = on }).On("2026-01-06");
         Assert.Equal(counts ? Standing.Kept : Standing.Open, assessment.Get("stop-payment-notice.action-last-day").Standing);
         Assert.Equal(counts, assessment.Find("stop-payment-notice.tell-of-action") is not null);
         Assert.Equal(on.Length == 0, assessment.Get("stop-payment-notice.action-last-day").Asks("(action-filed.enforces)"));
@@ -71,7 +77,9 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 9502(b)")]
     public void On_public_work_entity_and_contractor_are_sued_both(string against, Standing expected)
     {
-        var last = UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city").ActionFiled("2026-01-05").Action(a => a with { Against = against.Length == 0 ? [] : against.Split(',') }).On("2026-01-06").Get("stop-payment-notice.action-last-day");
+        var last = UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city").ActionFiled("2026-01-05")
+            .Action(a => a with { Against = against.Length == 0 ? [] : against.Split(',') }).On("2026-01-06")
+            .Get("stop-payment-notice.action-last-day");
         Assert.Equal(expected, last.Standing);
         Assert.Equal(against.Length == 0, last.Asks("Were the public entity and the direct contractor both sued? (action-filed.against)"));
     }
@@ -82,7 +90,8 @@ public sealed class StopPaymentActionTests
     [InlineData("owner,bank", Standing.Kept)]
     [Proves("Civ. Code § 8550(b)")]
     public void On_private_work_each_who_holds_is_sued(string against, Standing expected) =>
-        Assert.Equal(expected, UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner", "bank").ActionFiled("2026-01-05")
+        Assert.Equal(expected, UsualPrivate("owner", "direct", "bank").Lender()
+            .StopPaymentGiven("2025-11-03", 6430m, false, "owner", "bank").ActionFiled("2026-01-05")
             .Action(a => a with { Against = against.Split(',') }).On("2026-01-06").Get("stop-payment-notice.action-last-day").Standing);
 
     [Fact]
@@ -90,7 +99,8 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 9502(d)")]
     public void Against_whom_and_that_no_claim_is_filed_first_is_said()
     {
-        var last = UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city").On("2025-12-01").Get("stop-payment-notice.action-last-day");
+        var last = UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city").On("2025-12-01")
+            .Get("stop-payment-notice.action-last-day");
         Assert.True(last.Says("against the public entity and the direct contractor"));
         Assert.True(last.Says("No claim need be filed with the entity before (Civ. Code § 9500(b))"));
     }
@@ -109,7 +119,8 @@ public sealed class StopPaymentActionTests
     public void Told_in_time_and_in_the_manner_of_the_notice_it_is_kept(string on, Manner? manner, string to, Standing expected)
     {
         var tell = UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city").ActionFiled("2026-01-05")
-            .Add(i => new ActionTold { Index = i, On = JobBuilder.When(on), To = [to], Manner = manner }).On("2026-06-15").Get("stop-payment-notice.tell-of-action");
+            .Add(i => new ActionTold { Index = i, On = JobBuilder.When(on), To = [to], Manner = manner }).On("2026-06-15")
+            .Get("stop-payment-notice.tell-of-action");
         Assert.Equal(["2026-01-10"], tell.DaysOf());
         Assert.Equal(expected, tell.Standing);
         Assert.Equal(manner is null, tell.Asks("(action-told.manner)"));
@@ -119,7 +130,8 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 8550(e)")]
     public void Everyone_who_got_the_notice_is_told()
     {
-        JobBuilder Job(params string[] told) => UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner", "bank").ActionFiled("2026-01-05")
+        JobBuilder Job(params string[] told) => UsualPrivate("owner", "direct", "bank").Lender()
+            .StopPaymentGiven("2025-11-03", 6430m, false, "owner", "bank").ActionFiled("2026-01-05")
             .Add(i => new ActionTold { Index = i, On = JobBuilder.When("2026-01-06"), To = told });
         Assert.Equal(Standing.Kept, Job("owner", "bank").On("2026-06-15").Get("stop-payment-notice.tell-of-action").Standing);
         var one = Job("owner").On("2026-06-15").Get("stop-payment-notice.tell-of-action");
@@ -139,7 +151,8 @@ public sealed class StopPaymentActionTests
         Assert.Equal(["2028-01-05"], trial.DaysOf());
         Assert.Equal(expected, trial.Standing);
         Assert.Equal(["Civ. Code § 9508"], trial.Sections);
-        Assert.Equal(Standing.Kept, Job().Add(i => new TrialBegun { Index = i, On = JobBuilder.When("2027-12-01") }).On(asOf).Get("stop-payment-notice.prosecution-last-day").Standing);
+        Assert.Equal(Standing.Kept, Job().Add(i => new TrialBegun { Index = i, On = JobBuilder.When("2027-12-01") }).On(asOf)
+            .Get("stop-payment-notice.prosecution-last-day").Standing);
     }
 
     [Fact]
@@ -148,7 +161,8 @@ public sealed class StopPaymentActionTests
     {
         JobBuilder Job() => UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionFiled("2026-01-05");
         Assert.Null(Job().On("2026-02-02").Find("stop-payment-notice.prosecution-last-day"));
-        var trial = Job().Action(a => a with { Enforces = [ActionOn.StopPaymentNotice] }).On("2026-02-02").Get("stop-payment-notice.prosecution-last-day");
+        var trial = Job().Action(a => a with { Enforces = [ActionOn.StopPaymentNotice] }).On("2026-02-02")
+            .Get("stop-payment-notice.prosecution-last-day");
         Assert.Equal(["Civ. Code § 8554"], trial.Sections);
         Assert.Equal("2028-01-05", trial.Plan());
     }
@@ -165,13 +179,17 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 9510")]
     public void How_the_action_ended_decides_what_the_notice_still_holds(ActionEnd how, bool? withoutPrejudice, Standing expected)
     {
-        foreach (var job in (JobBuilder[])[UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city"), UsualPrivate().StopPaymentGiven("2025-11-03", 6430m)])
+        foreach (var job in (JobBuilder[])[UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city"), UsualPrivate()
+            .StopPaymentGiven("2025-11-03", 6430m)])
         {
-            var assessment = job.ActionFiled("2026-01-05").Add(i => new ActionEnded { Index = i, On = JobBuilder.When("2027-03-01"), How = how, WithoutPrejudice = withoutPrejudice }).On("2028-01-04");
+            var assessment = job.ActionFiled("2026-01-05")
+                .Add(i => new ActionEnded { Index = i, On = JobBuilder.When("2027-03-01"), How = how, WithoutPrejudice = withoutPrejudice })
+                .On("2028-01-04");
             var last = assessment.Get("stop-payment-notice.action-last-day");
             Assert.Equal(expected, last.Standing);
             Assert.Equal(how == ActionEnd.Dismissed && withoutPrejudice is null, last.Asks("(action-ended.withoutPrejudice)"));
-            Assert.Equal(expected switch { Standing.Lost or Standing.Done => expected, _ => Standing.Kept }, assessment.Get("stop-payment-notice.amount").Standing);
+            Assert.Equal(expected switch { Standing.Lost or Standing.Done => expected, _ => Standing.Kept },
+                assessment.Get("stop-payment-notice.amount").Standing);
         }
     }
 
@@ -179,7 +197,9 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 8556")]
     public void The_end_of_another_action_ends_nothing()
     {
-        JobBuilder Job(string of) => UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionFiled("2026-01-05").Action(a => a with { Id = "on-notice" }).ActionFiled("2026-01-06").Action(a => a with { Id = "on-debt", Enforces = [ActionOn.Debt] })
+        JobBuilder Job(string of) => UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionFiled("2026-01-05")
+            .Action(a => a with { Id = "on-notice" }).ActionFiled("2026-01-06")
+            .Action(a => a with { Id = "on-debt", Enforces = [ActionOn.Debt] })
             .Add(i => new ActionEnded { Index = i, On = JobBuilder.When("2026-03-02"), How = ActionEnd.LostAtTrial, Of = of });
         Assert.Equal(Standing.Kept, Job("on-debt").On("2026-05-04").Get("stop-payment-notice.action-last-day").Standing);
         Assert.Equal(Standing.Lost, Job("on-notice").On("2026-05-04").Get("stop-payment-notice.action-last-day").Standing);
@@ -190,7 +210,8 @@ public sealed class StopPaymentActionTests
     [Proves("Civ. Code § 8550(b)")]
     public void With_completion_contested_and_all_days_past_an_action_never_possible_is_in_doubt_and_not_to_come()
     {
-        var job = Private().Furnished("2025-10-20", 6430m).Notice("2025-10-20").Furnished("2025-10-22", 1m).Ended("2025-10-22").Completed("2025-10-22", contested: true);
+        var job = Private().Furnished("2025-10-20", 6430m).Notice("2025-10-20").Furnished("2025-10-22", 1m).Ended("2025-10-22")
+            .Completed("2025-10-22", contested: true);
         Assert.Equal(Standing.NotYet, job.On("2026-04-20").Get("stop-payment-notice.action-last-day").Standing);
         Assert.Equal(Standing.InDoubt, job.On("2026-04-21").Get("stop-payment-notice.action-last-day").Standing);
     }

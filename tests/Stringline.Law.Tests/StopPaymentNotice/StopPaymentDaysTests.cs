@@ -8,7 +8,8 @@ namespace Stringline.Law.Tests.StopPaymentNotice;
 /// </summary>
 public sealed class StopPaymentDaysTests
 {
-    private static JobBuilder Job() => new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
+    private static JobBuilder Job() =>
+        new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 1000m).Ended("2026-04-06").Completed("2026-05-04");
 
     [Theory]
     [InlineData("2026-06-25", Standing.NotYet)]
@@ -29,7 +30,8 @@ public sealed class StopPaymentDaysTests
     [InlineData("2026-06-29", Standing.Open)]
     [Proves("Civ. Code § 8550(a)")]
     public void Given_on_a_day_in_doubt_the_first_day_is_in_doubt(string asOf, Standing expected) =>
-        Assert.Equal(expected, Job().StopPaymentGiven("2026-06-15..2026-06-18", 1000m).On(asOf).Get("stop-payment-notice.action-first-day").Standing);
+        Assert.Equal(expected, Job().StopPaymentGiven("2026-06-15..2026-06-18", 1000m).On(asOf)
+            .Get("stop-payment-notice.action-first-day").Standing);
 
     [Theory]
     [InlineData("2026-06-15")]
@@ -66,7 +68,8 @@ public sealed class StopPaymentDaysTests
     [Proves("Civ. Code § 8550(a)")]
     [Proves("Civ. Code § 8550(b)")]
     public void An_action_counts_from_the_first_day_through_the_last(string filed, Standing expected) =>
-        Assert.Equal(expected, Job().StopPaymentGiven("2026-06-15", 1000m).ActionFiled(filed).On("2026-12-01").Get("stop-payment-notice.action-last-day").Standing);
+        Assert.Equal(expected, Job().StopPaymentGiven("2026-06-15", 1000m).ActionFiled(filed).On("2026-12-01")
+            .Get("stop-payment-notice.action-last-day").Standing);
 
     // Filed Wednesday 1 July: the fifth day is Monday 6 July. Brewer Corp. v. Point Center Financial (2014) 223 Cal.App.4th 831: a miss
     // that harms nobody is not fatal.

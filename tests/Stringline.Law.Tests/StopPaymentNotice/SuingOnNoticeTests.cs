@@ -5,8 +5,10 @@ using static Stringline.Law.Tests.StopPaymentNotice.RemedyJobs;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// Which action is one on the notice (Civ. Code §§ 8550, 9502): given on Monday 3 November 2025, it may be sued on after ten days, from the 14th, and until
-/// 20 April 2026. Of the usual public job entries 0 to 3 are the search, the furnishing, the notice and the acceptance, entry 4 the stop payment notice.
+/// Which action is one on the notice (Civ. Code §§ 8550, 9502): given on Monday 3 November 2025, it may be sued on after ten days, from the
+/// 14th, and until
+/// 20 April 2026. Of the usual public job entries 0 to 3 are the search, the furnishing, the notice and the acceptance, entry 4 the stop
+/// payment notice.
 /// </summary>
 public sealed class SuingOnNoticeTests
 {
@@ -34,7 +36,8 @@ public sealed class SuingOnNoticeTests
         Assert.Equal(expected, last.Standing);
         Assert.Equal(expected == Standing.InDoubt ? [5] : [], last.EntriesOf("it may be thrown out as brought too early"));
         Assert.Equal(expected == Standing.Kept ? [5] : [], last.EntriesOf("it counts here if it is on the stop payment notice too"));
-        Assert.Equal(expected == Standing.Open && filed != "?" ? [5] : [], last.EntriesOf("was filed before the notice to the public entity was given"));
+        Assert.Equal(expected == Standing.Open && filed != "?"
+            ? [5] : [], last.EntriesOf("was filed before the notice to the public entity was given"));
     }
 
     // Against the public entity and the direct contractor both (Civ. Code § 9502(b)). Too late, it is lost whoever was sued.
@@ -63,7 +66,8 @@ public sealed class SuingOnNoticeTests
     [Proves("Civ. Code § 9510")]
     public void How_it_ended_decides_what_is_left_of_the_notice(ActionEnd how, bool? withoutPrejudice, Standing expected, string? words)
     {
-        var last = Last(Given().ActionOn("2025-12-01", ActionOn.StopPaymentNotice, null, null, "city", "direct").ActionEnded("2025-12-15", how, withoutPrejudice));
+        var last = Last(Given().ActionOn("2025-12-01", ActionOn.StopPaymentNotice, null, null, "city", "direct")
+            .ActionEnded("2025-12-15", how, withoutPrejudice));
         Assert.Equal(expected, last.Standing);
         Assert.Equal(words is null ? [] : [6], last.HangsOn("Civ. Code § 9510"));
         Assert.True(words is null || last.Says(words));
@@ -96,7 +100,8 @@ public sealed class SuingOnNoticeTests
     [Proves("Civ. Code § 8550(b)")]
     public void Every_notice_is_to_be_sued_on(string? first, string? second, Standing expected)
     {
-        var job = UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner").StopPaymentGiven("2025-12-15", 6430m, false, "bank");
+        var job = UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner")
+            .StopPaymentGiven("2025-12-15", 6430m, false, "bank");
         if (first is not null)
             job.ActionOn("2025-12-01", ActionOn.StopPaymentNotice, null, "a");
         if (second is not null)
@@ -114,7 +119,9 @@ public sealed class SuingOnNoticeTests
     [InlineData("architect", Standing.InDoubt)]
     [Proves("Civ. Code § 8550(b)")]
     public void On_private_work_the_owner_is_sued_and_not_its_architect(string against, Standing expected) =>
-        Assert.Equal(expected, Last(UsualPrivate().Party("architect", PartyCapacity.Architect, "Plumb Line Studio").StopPaymentGiven("2025-11-03", 6430m, false, "architect")
+        Assert.Equal(expected,
+            Last(UsualPrivate().Party("architect", PartyCapacity.Architect, "Plumb Line Studio")
+                .StopPaymentGiven("2025-11-03", 6430m, false, "architect")
             .ActionOn("2025-12-01", ActionOn.StopPaymentNotice, null, null, against)).Standing);
 
     [Theory]
@@ -168,8 +175,11 @@ public sealed class SuingOnNoticeTests
         Assert.Equal(["2025-11-14"], one.Get("stop-payment-notice.action-first-day").DaysOf());
         Assert.True(one.Get("stop-payment-notice.action-first-day").Says("given to the owner, construction lender Quay Street Bank"));
         Assert.Null(one.Find("stop-payment-notice.action-first-day.2"));
-        var two = Both().StopPaymentGiven("2025-11-10", 6430m, false, "owner").StopPaymentGiven("2025-11-03", 6430m, false, "bank").On("2025-12-01");
-        Assert.Equal(("2025-11-14", "2025-11-21"), (two.Get("stop-payment-notice.action-first-day").DaysOf().Single(), two.Get("stop-payment-notice.action-first-day.2").DaysOf().Single()));
+        var two = Both().StopPaymentGiven("2025-11-10", 6430m, false, "owner").StopPaymentGiven("2025-11-03", 6430m, false, "bank")
+            .On("2025-12-01");
+        Assert.Equal(("2025-11-14", "2025-11-21"),
+            (two.Get("stop-payment-notice.action-first-day").DaysOf().Single(), two.Get("stop-payment-notice.action-first-day.2").DaysOf()
+                .Single()));
         Assert.Equal("Action on the stop payment notice to the owner: first day", two.Get("stop-payment-notice.action-first-day.2").Title);
     }
 
@@ -210,21 +220,25 @@ public sealed class SuingOnNoticeTests
     [Proves("Civ. Code § 8550(a)")]
     public void A_holder_given_its_notice_on_an_unknown_day_leaves_the_action_in_doubt(string? lender, Standing expected)
     {
-        var job = new JobBuilder().Lender().Furnished("2026-06-29", 5320m).Notice("2026-07-02", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven("2026-09-08", 5320m, false, "owner");
+        var job = new JobBuilder().Lender().Furnished("2026-06-29", 5320m)
+            .Notice("2026-07-02", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven("2026-09-08", 5320m, false, "owner");
         if (lender is not null)
             job.StopPaymentGiven(lender, 5320m, false, "bank");
         Assert.Equal(expected, Last(job.ActionOn("2026-09-19", ActionOn.StopPaymentNotice), "2026-11-01").Standing);
     }
 
-    // A designer has no stop payment notice before the work commences (Civ. Code § 8520(a)): an action on one given before is kept for nobody.
+    // A designer has no stop payment notice before the work commences (Civ. Code § 8520(a)): an action on one given before is kept for
+    // nobody.
     [Theory]
     [InlineData("2026-07-28", Standing.InDoubt)]
     [InlineData("2026-10-20", Standing.Kept)]
     [Proves("Civ. Code § 8520(a)")]
     public void An_action_on_a_notice_that_may_not_count_is_in_doubt(string given, Standing expected)
     {
-        var job = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Lender().Work(w => w with { Commenced = JobBuilder.Day("2026-10-05") }).Furnished("2026-06-19", 3340m)
-            .Notice("2026-07-08", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven(given, 3340m, false, "bank").ActionOn("2026-11-05", ActionOn.StopPaymentNotice);
+        var job = new JobBuilder().Role(ClaimantRole.DesignProfessional, "owner").Lender()
+            .Work(w => w with { Commenced = JobBuilder.Day("2026-10-05") }).Furnished("2026-06-19", 3340m)
+            .Notice("2026-07-08", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven(given, 3340m, false, "bank")
+            .ActionOn("2026-11-05", ActionOn.StopPaymentNotice);
         Assert.Equal(expected, Last(job, "2026-12-01").Standing);
     }
 }

@@ -6,12 +6,16 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
-/// <summary>What a court's order on summary release does to the amounts: it determines what may be withheld further, and nothing else (Civ. Code §§ 9412(c), 9414).</summary>
+/// <summary>
+/// What a court's order on summary release does to the amounts: it determines what may be withheld further, and nothing else (Civ. Code §§
+/// 9412(c), 9414).
+/// </summary>
 public sealed class SummaryOrderTests
 {
     private static readonly int Tries = Times.AtMost(1000);
 
-    private static JobBuilder Given(decimal? stated = 6430m) => RemedyJobs.UsualPublic().StopPaymentGiven("2025-11-03", stated, false, "city");
+    private static JobBuilder Given(decimal? stated = 6430m) =>
+        RemedyJobs.UsualPublic().StopPaymentGiven("2025-11-03", stated, false, "city");
 
     private static JobBuilder Ordered(JobBuilder job, decimal? freed, string on = "2026-01-12") =>
         job.Add(i => new ReleaseOrdered { Index = i, On = JobBuilder.When(on), Amount = freed });
@@ -34,7 +38,8 @@ public sealed class SummaryOrderTests
     [InlineData("2026-01-12")]
     [InlineData("?")]
     [Proves("Civ. Code § 9412(c)")]
-    public void The_whole_set_free_leaves_nothing_held(string on) => Assert.Equal((Standing.Lost, (decimal?)0m), Held(Ordered(Given(), 6430m, on)));
+    public void The_whole_set_free_leaves_nothing_held(string on) =>
+        Assert.Equal((Standing.Lost, (decimal?)0m), Held(Ordered(Given(), 6430m, on)));
 
     // What the notice states is not told: what was set free comes off what is due.
     [Fact]
@@ -50,7 +55,8 @@ public sealed class SummaryOrderTests
         Assert.Equal(-2400m, after.AmountOf(Remedy.StopPaymentNotice)!.Step("set-free"));
         Assert.Equal(before.AmountOf(Remedy.PaymentBond)!.Demand, after.AmountOf(Remedy.PaymentBond)!.Demand);
         Assert.Equal(before.Owed.Demand, after.Owed.Demand);
-        Assert.Equal((before.Get("payment-bond.amount").Standing, (decimal?)6430m), (after.Get("payment-bond.amount").Standing, after.Get("payment-bond.amount").Amount));
+        Assert.Equal((before.Get("payment-bond.amount").Standing, (decimal?)6430m),
+            (after.Get("payment-bond.amount").Standing, after.Get("payment-bond.amount").Amount));
     }
 
     // A further notice reaches what was furnished since, and not what was set free.
@@ -73,13 +79,16 @@ public sealed class SummaryOrderTests
             {
                 var job = LienJobGen.As(drawn, WorkKind.Public);
                 job = job with { Entries = [.. job.Entries.Where(static e => e is not ReleaseOrdered)] };
-                var (before, after) = (Assessment.Of(job, asOf, OpenDays.Statutory), Assessment.Of(job.With(new ReleaseOrdered { Index = 0, On = on, Amount = freed }), asOf, OpenDays.Statutory));
+                var (before, after) =
+                    (Assessment.Of(job, asOf, OpenDays.Statutory),
+                        Assessment.Of(job.With(new ReleaseOrdered { Index = 0, On = on, Amount = freed }), asOf, OpenDays.Statutory));
                 Assert.Equal(before.AmountOf(Remedy.PaymentBond)?.Demand, after.AmountOf(Remedy.PaymentBond)?.Demand);
                 Assert.Equal(before.Owed.Demand, after.Owed.Demand);
                 if (before.AmountOf(Remedy.StopPaymentNotice) is { } was && after.AmountOf(Remedy.StopPaymentNotice) is { } left)
                     Assert.InRange(left.Demand, was.Demand - freed, was.Demand);
                 if (before.Find("payment-bond.amount") is { } bond)
-                    Assert.Equal((bond.Standing, bond.Amount), (after.Get("payment-bond.amount").Standing, after.Get("payment-bond.amount").Amount));
+                    Assert.Equal((bond.Standing, bond.Amount),
+                        (after.Get("payment-bond.amount").Standing, after.Get("payment-bond.amount").Amount));
                 if (before.Find("stop-payment-notice.amount") is { } held)
                     Assert.True(after.Get("stop-payment-notice.amount").Amount <= held.Amount);
             },

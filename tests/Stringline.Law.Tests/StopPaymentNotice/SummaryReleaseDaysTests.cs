@@ -6,23 +6,26 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// The days of a summary release that are not plain: an affidavit served on a day in doubt, one of which the file says little, several papers,
-/// and what follows in court (Civ. Code §§ 9404-9412). Entries 0 to 2 are the furnishing and the two notices.
+/// The days of a summary release that are not plain: an affidavit served on a day in doubt, one of which the file says little, several
+/// papers, and what follows in court (Civ. Code §§ 9404-9412). Entries 0 to 2 are the furnishing and the two notices.
 /// </summary>
 public sealed class SummaryReleaseDaysTests
 {
-    private static JobBuilder Job() => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").StopPaymentGiven("2025-11-03", 6430m, false, "city");
+    private static JobBuilder Job() => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m)
+        .Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").StopPaymentGiven("2025-11-03", 6430m, false, "city");
 
     private static JobBuilder Served(string on = "2025-12-01", string? answerBy = "2025-12-12", Manner? manner = Manner.CertifiedMail) =>
-        Job().Add(i => new ReleaseAffidavitServed { Index = i, On = When(on), Manner = manner, AnswerBy = answerBy is null ? null : Day(answerBy) });
+        Job().Add(i =>
+            new ReleaseAffidavitServed { Index = i, On = When(on), Manner = manner, AnswerBy = answerBy is null ? null : Day(answerBy) });
 
     private static JobBuilder Answer(JobBuilder job, string on = "2025-12-10", bool? proof = true, Manner? manner = Manner.Personal) =>
         job.Add(i => new CounteraffidavitServed { Index = i, On = When(on), To = ["city", "direct"], Manner = manner, Proof = proof });
 
     private static Finding Last(JobBuilder job, string asOf = "2025-12-04") => job.On(asOf).Get("summary-release.answer-last-day");
 
-    // "Not less than 10 days nor more than 20 days after service": served between the 1st and the 3rd, at least ten days after the 3rd is the 13th,
-    // and at most twenty after the 1st is the 21st; what lies outside is not surely as the section asks, and the earlier day is planned on.
+    // "Not less than 10 days nor more than 20 days after service": served between the 1st and the 3rd, at least ten days after the 3rd is
+    // the 13th, and at most twenty after the 1st is the 21st; what lies outside is not surely as the section asks, and the earlier day is
+    // planned on.
     [Theory]
     [InlineData(null, new[] { "2025-12-11" }, false, "2025-12-12", Standing.InDoubt)]
     [InlineData("2025-12-10", new[] { "2025-12-10", "2025-12-11" }, false, "2025-12-12", Standing.InDoubt)]
@@ -32,7 +35,8 @@ public sealed class SummaryReleaseDaysTests
     [InlineData("2025-12-22", new[] { "2025-12-21", "2025-12-22" }, false, "2025-12-22", Standing.InDoubt)]
     [InlineData("2025-12-22", new[] { "2025-12-21", "2025-12-22" }, false, "2025-12-23", Standing.Lost)]
     [Proves("Civ. Code § 9404")]
-    public void An_affidavit_served_on_a_day_in_doubt_is_counted_from_the_end_that_is_safe(string? answerBy, string[] days, bool asAsked, string asOf, Standing expected)
+    public void An_affidavit_served_on_a_day_in_doubt_is_counted_from_the_end_that_is_safe(string? answerBy, string[] days, bool asAsked,
+        string asOf, Standing expected)
     {
         var last = Last(Served("2025-12-01..2025-12-03", answerBy), asOf);
         Assert.Equal(days, last.DaysOf());
@@ -63,7 +67,8 @@ public sealed class SummaryReleaseDaysTests
     public void What_the_file_does_not_say_of_the_affidavit_is_asked(string? answerBy, Manner? manner, int? days, bool asksManner)
     {
         var last = Last(Served(answerBy: answerBy, manner: manner));
-        Assert.Equal(days, last.Questions.SingleOrDefault(q => q.Text.Contains("(release-affidavit-served.answerBy)", StringComparison.Ordinal))?.Days);
+        Assert.Equal(days,
+            last.Questions.SingleOrDefault(q => q.Text.Contains("(release-affidavit-served.answerBy)", StringComparison.Ordinal))?.Days);
         Assert.Equal(days is null ? [] : [3], last.Corrected("(release-affidavit-served.answerBy)"));
         Assert.Equal(asksManner ? [3] : [], last.Corrected("(release-affidavit-served.manner)"));
         Assert.Equal([3], last.EntriesOf("served the direct contractor's affidavit 2025-12-01"));
@@ -83,7 +88,8 @@ public sealed class SummaryReleaseDaysTests
     {
         var job = Answer(Served(), on, proof, manner);
         Assert.Equal(open, job.On("2025-12-16").Find("summary-release.rights-action") is not null);
-        var filed = job.Add(i => new RightsActionFiled { Index = i, On = When("2025-12-22") }).On("2026-01-05").Get("summary-release.rights-action");
+        var filed = job.Add(i => new RightsActionFiled { Index = i, On = When("2025-12-22") }).On("2026-01-05")
+            .Get("summary-release.rights-action");
         Assert.Equal((Standing.Done, "5"), (filed.Standing, string.Join(',', filed.HangsOn("Civ. Code § 9408(a)"))));
     }
 
@@ -91,15 +97,19 @@ public sealed class SummaryReleaseDaysTests
     [Proves("Civ. Code § 9404")]
     public void An_answer_in_time_to_one_affidavit_opens_the_court_whatever_becomes_of_the_other()
     {
-        var two = Answer(Served().Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-15"), Manner = Manner.Personal, AnswerBy = Day("2025-12-29"), Amount = 430m }));
+        var two = Answer(Served()
+            .Add(i => new ReleaseAffidavitServed { Index =
+                i, On = When("2025-12-15"), Manner = Manner.Personal, AnswerBy = Day("2025-12-29"), Amount = 430m }));
         var on = two.On("2025-12-30");
-        Assert.Equal((Standing.Kept, Standing.Lost), (on.Get("summary-release.answer-last-day").Standing, on.Get("summary-release.answer-last-day.2").Standing));
+        Assert.Equal((Standing.Kept, Standing.Lost),
+            (on.Get("summary-release.answer-last-day").Standing, on.Get("summary-release.answer-last-day.2").Standing));
         Assert.Equal(430m, on.Get("summary-release.answer-last-day.2").Amount);
         Assert.NotNull(on.Find("summary-release.rights-action"));
         Assert.Null(on.Find("summary-release.answer-last-day.1"));
     }
 
-    // Five days before Wednesday 14 January is the 9th; by mail complete five days after deposit, so mailed by the 4th (Civ. Code § 9408(c)).
+    // Five days before Wednesday 14 January is the 9th; by mail complete five days after deposit, so mailed by the 4th (Civ. Code §
+    // 9408(c)).
     [Theory]
     [InlineData("2026-01-09", Manner.Personal, Standing.Kept, false)]
     [InlineData("2026-01-08..2026-01-10", Manner.Personal, Standing.InDoubt, false)]
@@ -125,7 +135,8 @@ public sealed class SummaryReleaseDaysTests
     private static JobBuilder Noticed(JobBuilder job, string on, Manner? manner, string hearing = "2026-01-14") =>
         job.Add(i => new HearingNoticed { Index = i, On = When(on), Manner = manner, Hearing = Day(hearing) });
 
-    // § 9408(b): "to the public entity and to the other party", which is the direct contractor, or the claimant where the direct contractor moved.
+    // § 9408(b): "to the public entity and to the other party", which is the direct contractor, or the claimant where the direct contractor
+    // moved.
     [Theory]
     [InlineData("", null, Standing.Kept, "", true, false)]
     [InlineData("city direct", null, Standing.Kept, "", false, false)]
@@ -134,9 +145,11 @@ public sealed class SummaryReleaseDaysTests
     [InlineData("city", "direct", Standing.Kept, "", false, false)]
     [InlineData("sub", "direct", Standing.InDoubt, "No notice to City of Davis", false, false)]
     [Proves("Civ. Code § 9408(b)")]
-    public void Notice_of_the_hearing_goes_to_the_entity_and_the_other_party(string to, string? by, Standing expected, string says, bool asksTo, bool asksBy)
+    public void Notice_of_the_hearing_goes_to_the_entity_and_the_other_party(string to, string? by, Standing expected, string says,
+        bool asksTo, bool asksBy)
     {
-        var notice = Noticed(Answer(Served()), "2026-01-06", Manner.Personal).Which(e => (HearingNoticed)e with { To = to.Length == 0 ? [] : to.Split(' '), By = by })
+        var notice = Noticed(Answer(Served()), "2026-01-06", Manner.Personal)
+            .Which(e => (HearingNoticed)e with { To = to.Length == 0 ? [] : to.Split(' '), By = by })
             .On("2026-01-12").Get("summary-release.hearing-notice");
         Assert.Equal(expected, notice.Standing);
         Assert.True(notice.Says(says));
@@ -164,7 +177,8 @@ public sealed class SummaryReleaseDaysTests
     [Proves("Civ. Code § 9408(b)")]
     public void A_notice_of_a_hearing_given_again_counts(string again, string hearing, Standing expected, string told)
     {
-        var notice = Noticed(Noticed(Answer(Served()), "2026-01-10", Manner.Personal), again, Manner.Personal, hearing).On("2026-01-12").Get("summary-release.hearing-notice");
+        var notice = Noticed(Noticed(Answer(Served()), "2026-01-10", Manner.Personal), again, Manner.Personal, hearing).On("2026-01-12")
+            .Get("summary-release.hearing-notice");
         Assert.Equal((expected, told), (notice.Standing, Assert.Single(notice.DaysOf())));
     }
 
@@ -174,8 +188,10 @@ public sealed class SummaryReleaseDaysTests
     {
         var two = Noticed(Noticed(Answer(Served()), "?", Manner.Personal, "2026-01-10"), "2026-01-05", Manner.Personal);
         Assert.Equal(["2026-01-14"], two.On("2026-01-12").Get("summary-release.hearing-notice").DaysOf());
-        Assert.Single(Noticed(two, "2026-01-06", Manner.Personal, "2026-01-21").On("2026-01-12").Findings, f => f.Id == "summary-release.hearing-notice");
-        Assert.Null(two.Add(i => new ReleaseOrdered { Index = i, On = When("2026-01-20") }).On("2026-02-02").Find("summary-release.hearing-notice"));
+        Assert.Single(Noticed(two, "2026-01-06", Manner.Personal, "2026-01-21").On("2026-01-12").Findings, f =>
+            f.Id == "summary-release.hearing-notice");
+        Assert.Null(two.Add(i => new ReleaseOrdered { Index = i, On = When("2026-01-20") }).On("2026-02-02")
+            .Find("summary-release.hearing-notice"));
     }
 
     // A later order replaces an earlier one.
@@ -186,7 +202,8 @@ public sealed class SummaryReleaseDaysTests
     public void The_last_order_counts(int? first, int? second, int amount, int entry)
     {
         var order = Answer(Served()).Add(i => new ReleaseOrdered { Index = i, On = When("2026-01-20"), Amount = first })
-            .Add(i => new ReleaseOrdered { Index = i, On = When("2026-01-27"), Amount = second }).On("2026-02-02").Get("summary-release.order");
+            .Add(i => new ReleaseOrdered { Index = i, On = When("2026-01-27"), Amount = second }).On("2026-02-02")
+            .Get("summary-release.order");
         Assert.Equal(amount, order.Amount);
         Assert.Equal([entry], order.HangsOn("Civ. Code § 9412(c)"));
         Assert.Equal(second is null, order.Says("stays withheld"));

@@ -10,9 +10,11 @@ namespace Stringline.Law.Tests.StopPaymentNotice;
 /// </summary>
 public sealed class SummaryReleaseTests
 {
-    private static JobBuilder Job() => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").StopPaymentGiven("2025-11-03", 6430m, false, "city");
+    private static JobBuilder Job() => new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m)
+        .Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").StopPaymentGiven("2025-11-03", 6430m, false, "city");
 
-    private static JobBuilder Served(string on = "2025-12-01", string? answerBy = "2025-12-12", Manner? manner = Manner.CertifiedMail) => Job().Add(i => new ReleaseAffidavitServed
+    private static JobBuilder Served(string on = "2025-12-01", string? answerBy = "2025-12-12", Manner? manner = Manner.CertifiedMail) =>
+        Job().Add(i => new ReleaseAffidavitServed
     {
         Index = i,
         On = When(on),
@@ -44,7 +46,8 @@ public sealed class SummaryReleaseTests
         Assert.Null(Job().On(asOf).Find("summary-release.answer-last-day"));
     }
 
-    private static (Standing, decimal?) Held(JobBuilder job, string asOf) => job.On(asOf).Get("stop-payment-notice.amount") is var held ? (held.Standing, held.Amount) : default;
+    private static (Standing, decimal?) Held(JobBuilder job, string asOf) =>
+        job.On(asOf).Get("stop-payment-notice.amount") is var held ? (held.Standing, held.Amount) : default;
 
     // Unanswered the money demanded goes out at once; the bond does not fall with it (§ 9414).
     [Theory]
@@ -65,7 +68,8 @@ public sealed class SummaryReleaseTests
     [InlineData(false, Standing.Lost)]
     [Proves("Civ. Code § 9406(b)")]
     public void What_is_held_hangs_on_the_counteraffidavit_and_its_proof(bool? proof, Standing expected) =>
-        Assert.Equal((expected, expected == Standing.Lost ? 0m : 6430m), Held(Answer(Served(), "2025-12-11", proof, Manner.Personal, "city", "direct"), "2025-12-13"));
+        Assert.Equal((expected, expected == Standing.Lost ? 0m : 6430m),
+            Held(Answer(Served(), "2025-12-11", proof, Manner.Personal, "city", "direct"), "2025-12-13"));
 
     // A part demanded leaves the rest; a demand without a sum takes all.
     [Theory]
@@ -74,7 +78,9 @@ public sealed class SummaryReleaseTests
     [InlineData(null, Standing.Lost, 0)]
     [Proves("Civ. Code § 9406(b)")]
     public void Only_the_part_demanded_goes_out(int? demanded, Standing expected, int left) =>
-        Assert.Equal((expected, left), Held(Job().Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"), Manner = Manner.CertifiedMail, Amount = demanded }), "2025-12-13"));
+        Assert.Equal((expected, left),
+            Held(Job().Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"),
+                Manner = Manner.CertifiedMail, Amount = demanded }), "2025-12-13"));
 
     // The notice claims 10,000 and 6,430 are due: the 3,570 claimed too much go out first.
     [Theory]
@@ -84,8 +90,10 @@ public sealed class SummaryReleaseTests
     [Proves("Civ. Code § 9406(b)")]
     public void What_was_claimed_too_much_goes_out_first(int demanded, Standing expected, int left)
     {
-        var job = new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct").StopPaymentGiven("2025-11-03", 10_000m, false, "city")
-            .Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"), Manner = Manner.CertifiedMail, Amount = demanded });
+        var job = new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m).Notice("2025-08-14", Manner.CertifiedMail, "city", "direct")
+            .StopPaymentGiven("2025-11-03", 10_000m, false, "city")
+            .Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"),
+                Manner = Manner.CertifiedMail, Amount = demanded });
         Assert.Equal((expected, left), Held(job, "2025-12-13"));
     }
 
@@ -96,7 +104,9 @@ public sealed class SummaryReleaseTests
     [InlineData(ReleaseGround.NoBasis, "no basis for the claim")]
     [Proves("Civ. Code § 9400")]
     public void The_ground_that_must_be_rebutted_is_told(ReleaseGround ground, string words) =>
-        Assert.True(Last(Job().Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"), Ground = ground }), "2025-12-02").Says(words));
+        Assert.True(Last(Job()
+            .Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-01"), AnswerBy = Day("2025-12-12"), Ground = ground }),
+            "2025-12-02").Says(words));
 
     // The day is never rolled: Saturday 13 December is planned on the Friday.
     [Fact]
@@ -131,7 +141,8 @@ public sealed class SummaryReleaseTests
     [InlineData("2025-12-05", "2025-12-11", "2025-12-12")]
     [InlineData("2025-12-22", "2025-12-22", "2025-12-23")]
     [Proves("Civ. Code § 9404")]
-    public void A_notice_that_is_not_as_the_section_asks_leaves_what_came_after_the_planned_day_in_doubt(string? answerBy, string inDoubt, string after)
+    public void A_notice_that_is_not_as_the_section_asks_leaves_what_came_after_the_planned_day_in_doubt(string? answerBy, string inDoubt,
+        string after)
     {
         Assert.NotEqual(Standing.Lost, Last(Served(answerBy: answerBy), inDoubt).Standing);
         Assert.Equal(answerBy == "2025-12-22" ? Standing.Lost : Standing.InDoubt, Last(Served(answerBy: answerBy), after).Standing);
@@ -149,13 +160,16 @@ public sealed class SummaryReleaseTests
     {
         Standing After(JobBuilder job) => Last(job, "2025-12-15").Standing;
         Assert.Equal(Standing.Kept, After(Answer(Served(), "2025-12-12", true, Manner.Personal, "city", "direct")));
-        Assert.Equal(Standing.Kept, After(Answer(Answer(Served(), "2025-12-11", null, Manner.CertifiedMail, "direct"), "2025-12-12", true, Manner.Personal, "city")));
+        Assert.Equal(Standing.Kept,
+            After(Answer(Answer(Served(), "2025-12-11", null, Manner.CertifiedMail, "direct"), "2025-12-12", true, Manner.Personal,
+                "city")));
         Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-12-13", true, Manner.Personal, "city", "direct")));
         Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-12-12", true, Manner.Personal, "city")));
         Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-12-12", true, Manner.Personal, "direct")));
         Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-12-12", false, Manner.Personal, "city", "direct")));
         Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-12-12", true, Manner.FirstClassMail, "city", "direct")));
-        Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-12-09", true, Manner.Substituted, "city", "direct"))); // complete on the 14th
+        // complete on the 14th
+        Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-12-09", true, Manner.Substituted, "city", "direct")));
         Assert.Equal(Standing.Kept, After(Answer(Served(), "2025-12-05", true, Manner.Substituted, "city", "direct")));
         // One made before the affidavit came answers nothing.
         Assert.Equal(Standing.Lost, After(Answer(Served(), "2025-11-28", true, Manner.Personal, "city", "direct")));
@@ -174,7 +188,8 @@ public sealed class SummaryReleaseTests
         Assert.True(manner.Asks("(counteraffidavit-served.manner)"));
         // What is missing can still be put right until the day.
         Assert.Equal(Standing.Open, Last(Answer(Served(), "2025-12-10", true, Manner.Personal, "city"), "2025-12-11").Standing);
-        Assert.True(Last(Answer(Served(), "2025-12-10", true, Manner.Personal, "city"), "2025-12-11").Says("no copy to the direct contractor"));
+        Assert.True(Last(Answer(Served(), "2025-12-10", true, Manner.Personal, "city"), "2025-12-11")
+            .Says("no copy to the direct contractor"));
     }
 
     [Theory]
@@ -188,7 +203,8 @@ public sealed class SummaryReleaseTests
     [Proves("Civ. Code § 9408(c)")]
     public void Notice_of_the_hearing_is_given_five_days_before_it_and_ten_by_mail(Manner? manner, string noticed, Standing expected)
     {
-        var job = Answer(Served(), "2025-12-10", true, Manner.Personal, "city", "direct").Add(i => new RightsActionFiled { Index = i, On = When("2025-12-22") })
+        var job = Answer(Served(), "2025-12-10", true, Manner.Personal, "city", "direct")
+            .Add(i => new RightsActionFiled { Index = i, On = When("2025-12-22") })
             .Add(i => new HearingNoticed { Index = i, On = When(noticed), Manner = manner, Hearing = Day("2026-01-14") });
         var notice = job.On("2026-01-12").Get("summary-release.hearing-notice");
         Assert.Equal(expected, notice.Standing);
@@ -205,7 +221,8 @@ public sealed class SummaryReleaseTests
         var action = kept.On("2025-12-15").Get("summary-release.rights-action");
         Assert.Equal(Standing.Open, action.Standing);
         Assert.True(action.Says("no action on the stop payment notice"));
-        Assert.Equal(Standing.Done, kept.Add(i => new RightsActionFiled { Index = i, On = When("2025-12-22") }).On("2026-01-05").Get("summary-release.rights-action").Standing);
+        Assert.Equal(Standing.Done, kept.Add(i => new RightsActionFiled { Index = i, On = When("2025-12-22") }).On("2026-01-05")
+            .Get("summary-release.rights-action").Standing);
         Assert.Null(Served().On("2025-12-15").Find("summary-release.rights-action"));
     }
 
@@ -216,7 +233,8 @@ public sealed class SummaryReleaseTests
     [Proves("Civ. Code § 9414")]
     public void The_order_settles_what_is_withheld_and_leaves_bond_and_debt_alone(int? freed, Standing expected)
     {
-        var order = Answer(Served(), "2025-12-10", true, Manner.Personal, "city", "direct").Add(i => new ReleaseOrdered { Index = i, On = When("2026-01-20"), Amount = freed }).On("2026-02-02");
+        var order = Answer(Served(), "2025-12-10", true, Manner.Personal, "city", "direct")
+            .Add(i => new ReleaseOrdered { Index = i, On = When("2026-01-20"), Amount = freed }).On("2026-02-02");
         Assert.Equal((expected, freed ?? 0m), (order.Get("summary-release.order").Standing, order.Get("summary-release.order").Amount));
         Assert.Equal(freed is null, order.Get("summary-release.order").Says("denied"));
         Assert.True(order.Get("summary-release.order").Says("the claim on the payment bond"));
@@ -235,15 +253,19 @@ public sealed class SummaryReleaseTests
         Assert.Equal((Standing.InDoubt, plan, (decimal?)6430m), (last.Standing, last.Plan(), last.Amount));
         Assert.True(last.Asks("(release-affidavit-served.on)"));
         Assert.Contains(Served("?", answerBy).On(asOf).Next, n => n.Finding == "summary-release.answer-last-day");
-        Assert.Equal(Standing.InDoubt, Last(Answer(Served("?", answerBy), "2025-12-01", true, Manner.Personal, "city", "direct"), asOf).Standing);
+        Assert.Equal(Standing.InDoubt,
+            Last(Answer(Served("?", answerBy), "2025-12-01", true, Manner.Personal, "city", "direct"), asOf).Standing);
     }
 
     [Fact]
     [Proves("Civ. Code § 9404")]
     public void Each_affidavit_has_an_answer_of_its_own_and_it_stands_first_among_what_is_to_be_done()
     {
-        var second = Served().Add(i => new ReleaseAffidavitServed { Index = i, On = When("2025-12-03"), Manner = Manner.Personal, AnswerBy = Day("2025-12-17") }).On("2025-12-04");
+        var second = Served()
+            .Add(i => new ReleaseAffidavitServed { Index =
+                i, On = When("2025-12-03"), Manner = Manner.Personal, AnswerBy = Day("2025-12-17") }).On("2025-12-04");
         Assert.Equal("2025-12-17", second.Get("summary-release.answer-last-day.2").Plan());
-        Assert.Contains(Served().On("2025-12-04").Next, s => s.Finding == "summary-release.answer-last-day" && s.Do.Contains("counteraffidavit", StringComparison.Ordinal));
+        Assert.Contains(Served().On("2025-12-04").Next, s => s.Finding == "summary-release.answer-last-day"
+            && s.Do.Contains("counteraffidavit", StringComparison.Ordinal));
     }
 }

@@ -6,12 +6,14 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// Telling of the action within five days after it was commenced (Civ. Code §§ 8550(e), 9504): filed on Monday 1 December 2025, by Saturday the 6th. Entries
+/// Telling of the action within five days after it was commenced (Civ. Code §§ 8550(e), 9504): filed on Monday 1 December 2025, by Saturday
+/// the 6th. Entries
 /// 0 to 3 are the search, the furnishing, the notice and the acceptance, 4 the stop payment notice, 5 the action.
 /// </summary>
 public sealed class TellingOfActionTests
 {
-    private static JobBuilder Filed(string on = "2025-12-01") => UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city").ActionOn(on, ActionOn.StopPaymentNotice);
+    private static JobBuilder Filed(string on = "2025-12-01") =>
+        UsualPublic().StopPaymentGiven("2025-11-03", 6430m, false, "city").ActionOn(on, ActionOn.StopPaymentNotice);
 
     private static JobBuilder Told(JobBuilder job, string on, Manner? manner = Manner.Personal, params string[] to) =>
         job.Add(i => new ActionTold { Index = i, On = When(on), To = to.Length == 0 ? ["city"] : to, Manner = manner });
@@ -46,7 +48,8 @@ public sealed class TellingOfActionTests
     [InlineData("2025-12-04", Manner.Email, "2025-12-10", Manner.Personal, Standing.InDoubt)]
     [InlineData("2025-12-04", Manner.Email, "2025-12-05", Manner.CertifiedMail, Standing.Kept)]
     [Proves("Civ. Code § 9504")]
-    public void Of_several_tellings_the_one_first_complete_counts(string first, Manner firstManner, string second, Manner secondManner, Standing expected) =>
+    public void Of_several_tellings_the_one_first_complete_counts(string first, Manner firstManner, string second, Manner secondManner,
+        Standing expected) =>
         Assert.Equal(expected, Tell(Told(Told(Filed(), first, firstManner), second, secondManner)).Standing);
 
     [Theory]
@@ -73,19 +76,23 @@ public sealed class TellingOfActionTests
     [Proves("Civ. Code § 8550(e)")]
     public void Everyone_who_was_served_is_told(string owner, string? bank, Standing expected)
     {
-        var job = UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner").StopPaymentGiven("2025-11-05", 6430m, false, "bank", "owner")
+        var job = UsualPrivate("owner", "direct", "bank").Lender().StopPaymentGiven("2025-11-03", 6430m, false, "owner")
+            .StopPaymentGiven("2025-11-05", 6430m, false, "bank", "owner")
             .ActionOn("2025-12-01", ActionOn.StopPaymentNotice);
         Told(job, owner, Manner.Personal, "owner");
         var tell = Tell(bank is null ? job : Told(job, bank, Manner.Personal, "bank"));
         Assert.Equal(expected, tell.Standing);
-        Assert.Equal(bank is null ? 1 : 0, tell.Why.Tree().Count(r => r.Text.Contains("does not show that the construction lender Quay Street Bank was told", StringComparison.Ordinal)));
+        Assert.Equal(bank is null
+            ? 1 : 0, tell.Why.Tree()
+            .Count(r => r.Text.Contains("does not show that the construction lender Quay Street Bank was told", StringComparison.Ordinal)));
     }
 
     [Fact]
     [Proves("Civ. Code § 8550(e)")]
     public void One_who_was_served_twice_is_named_once()
     {
-        var twice = Tell(UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).StopPaymentGiven("2025-11-05", 6430m).ActionOn("2025-12-01", ActionOn.StopPaymentNotice));
+        var twice = Tell(UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).StopPaymentGiven("2025-11-05", 6430m)
+            .ActionOn("2025-12-01", ActionOn.StopPaymentNotice));
         Assert.Single(twice.Why.Tree(), r => r.Text.Contains("does not show that the owner was told", StringComparison.Ordinal));
     }
 
@@ -99,7 +106,9 @@ public sealed class TellingOfActionTests
         Assert.Equal(["2027-12-01"], trial.DaysOf());
         Assert.NotNull(trial.Band!.Latest);
         Assert.Equal([5], trial.HangsOn("Civ. Code § 9508"));
-        Assert.Null(UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionFiled("2025-12-01").On("2026-01-05").Find("stop-payment-notice.prosecution-last-day"));
-        Assert.NotNull(UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionOn("2025-12-01", ActionOn.StopPaymentNotice).On("2026-01-05").Find("stop-payment-notice.prosecution-last-day"));
+        Assert.Null(UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionFiled("2025-12-01").On("2026-01-05")
+            .Find("stop-payment-notice.prosecution-last-day"));
+        Assert.NotNull(UsualPrivate().StopPaymentGiven("2025-11-03", 6430m).ActionOn("2025-12-01", ActionOn.StopPaymentNotice)
+            .On("2026-01-05").Find("stop-payment-notice.prosecution-last-day"));
     }
 }

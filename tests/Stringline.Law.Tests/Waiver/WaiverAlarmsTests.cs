@@ -21,7 +21,8 @@ public sealed class WaiverAlarmsTests
 
     private static string Raised(JobBuilder job) => string.Join(", ", Alarms.Where(a => Waiver(job).Says(a.Words)).Select(a => a.Key));
 
-    // Civ. Code § 8122: no rights are given up in advance. The forms reach work through their date (§ 8134); the payment cleared long before.
+    // Civ. Code § 8122: no rights are given up in advance. The forms reach work through their date (§ 8134); the payment cleared long
+    // before.
     [Theory]
     [InlineData("2025-08-20", "2025-08-19", null, "before work")]
     [InlineData("2025-08-20", "2025-08-19", "2025-08-25", "before work")]
@@ -35,8 +36,11 @@ public sealed class WaiverAlarmsTests
     [InlineData("2025-09-06", "2025-09-06", "2025-09-05", "")]
     [Proves("Civ. Code § 8122")]
     [Proves("Civ. Code § 8134")]
-    public void A_form_that_reaches_ahead_of_its_signing_or_of_the_money_is_an_alarm(string furnished, string signedOn, string? through, string raised) =>
-        Assert.Equal(raised, Raised(new JobBuilder().Notice("2025-08-14").Furnished(furnished, 0.50m).Waived(signedOn, WaiverForm.UnconditionalProgress, through, cleared: "2025-08-01")));
+    public void A_form_that_reaches_ahead_of_its_signing_or_of_the_money_is_an_alarm(string furnished, string signedOn, string? through,
+        string raised) =>
+        Assert.Equal(raised,
+            Raised(new JobBuilder().Notice("2025-08-14").Furnished(furnished, 0.50m)
+                .Waived(signedOn, WaiverForm.UnconditionalProgress, through, cleared: "2025-08-01")));
 
     // Civ. Code §§ 8124, 8126: off the form it gives nothing up, so nothing is wrong with its days; federal work knows no form.
     [Theory]
@@ -51,8 +55,8 @@ public sealed class WaiverAlarmsTests
         Assert.Equal(raised, Raised(new JobBuilder().Work(w => w with { Kind = kind }).Notice("2025-08-14").Furnished("2025-08-05", 10m)
             .Waived("2025-09-05", WaiverForm.UnconditionalProgress, "2025-09-06", cleared: "2025-08-01", inForm: inForm)));
 
-    // Civ. Code § 8134 is for a claimant who has in fact been paid: cleared by the day of the signing, or received by then and, as far as the
-    // file says, cleared.
+    // Civ. Code § 8134 is for a claimant who has in fact been paid: cleared by the day of the signing, or received by then and, as far as
+    // the file says, cleared.
     [Theory]
     [InlineData("2025-09-05..2025-09-10", "2025-09-05", null, "")]
     [InlineData("2025-09-05..2025-09-10", "2025-09-06", null, "unpaid")]
@@ -85,12 +89,15 @@ public sealed class WaiverAlarmsTests
     [InlineData("50", "2025-09-08", "2025-09-05..2025-09-07", null, false)]
     [Proves("Civ. Code § 8132")]
     [Proves("Civ. Code § 8136")]
-    public void Only_an_addition_that_may_have_been_signed_before_is_released_with_it(string change, string changed, string signedOn, string? excepted, bool raised)
+    public void Only_an_addition_that_may_have_been_signed_before_is_released_with_it(string change, string changed, string signedOn,
+        string? excepted, bool raised)
     {
         foreach (var form in (WaiverForm[])[WaiverForm.ConditionalProgress, WaiverForm.ConditionalFinal])
         {
-            var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 100m).Changed(changed, decimal.Parse(change, System.Globalization.CultureInfo.InvariantCulture))
-                .Waived(signedOn, form, "2025-08-04", excepted is null ? null : decimal.Parse(excepted, System.Globalization.CultureInfo.InvariantCulture));
+            var job = new JobBuilder().Notice("2025-08-14").Furnished("2025-08-05", 100m)
+                .Changed(changed, decimal.Parse(change, System.Globalization.CultureInfo.InvariantCulture))
+                .Waived(signedOn, form, "2025-08-04", excepted is null
+                    ? null : decimal.Parse(excepted, System.Globalization.CultureInfo.InvariantCulture));
             Assert.Equal(raised ? "change" : "", Raised(job));
         }
     }
@@ -114,7 +121,8 @@ public sealed class WaiverAlarmsTests
     [InlineData(WorkKind.Federal, WaiverForm.UnconditionalFinal, "2025-08-19..2025-08-20", null, Standing.InDoubt, "is void unless")]
     [InlineData(WorkKind.Federal, WaiverForm.ConditionalProgress, "2025-08-19", "2025-09-01", Standing.NotYet, "is void unless")]
     [InlineData(WorkKind.Federal, WaiverForm.ConditionalFinal, "?", "2025-09-01", Standing.InDoubt, "is void unless")]
-    [InlineData(WorkKind.Federal, WaiverForm.ConditionalProgress, "2025-08-20", "2025-09-01", Standing.Done, "the payment cleared on 2025-09-01 (Mon)")]
+    [InlineData(WorkKind.Federal, WaiverForm.ConditionalProgress, "2025-08-20", "2025-09-01", Standing.Done,
+        "the payment cleared on 2025-09-01 (Mon)")]
     [InlineData(WorkKind.Federal, WaiverForm.ConditionalProgress, "2025-08-20", null, Standing.NotYet, "shows no cleared payment")]
     [InlineData(WorkKind.Private, WaiverForm.UnconditionalFinal, "2025-08-21", null, Standing.Done, "binds on signing")]
     [InlineData(WorkKind.Private, WaiverForm.ConditionalFinal, "2025-08-21", null, Standing.NotYet, "shows no cleared payment")]
@@ -122,7 +130,8 @@ public sealed class WaiverAlarmsTests
     [Proves("Civ. Code § 8124")]
     public void Why_it_binds_or_not(WorkKind kind, WaiverForm form, string signedOn, string? cleared, Standing expected, string says)
     {
-        var waiver = Waiver(new JobBuilder().Work(w => w with { Kind = kind }).Notice("2025-08-14").Furnished("2025-08-20", 10m).Waived(signedOn, form, "2025-08-20", cleared: cleared));
+        var waiver = Waiver(new JobBuilder().Work(w => w with { Kind = kind }).Notice("2025-08-14").Furnished("2025-08-20", 10m)
+            .Waived(signedOn, form, "2025-08-20", cleared: cleared));
         Assert.Equal(expected, waiver.Standing);
         Assert.Contains(says, waiver.Why[0].Text, StringComparison.Ordinal);
         Assert.DoesNotContain("more is in doubt", waiver.Why[0].Text, StringComparison.Ordinal);

@@ -15,7 +15,8 @@ public sealed class WaiverFindingsTests
     [Proves("Civ. Code § 8122")]
     public void Each_paper_the_claimant_signed_is_a_finding_by_the_day_it_was_signed()
     {
-        var assessment = Job().Waived("2026-05-01", WaiverForm.UnconditionalFinal).Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31").On("2026-06-01");
+        var assessment = Job().Waived("2026-05-01", WaiverForm.UnconditionalFinal)
+            .Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31").On("2026-06-01");
         Assert.Equal(300m, assessment.Get("waiver.1").Amount);
         Assert.Equal(700m, assessment.Get("waiver.2").Amount);
         Assert.Null(assessment.Find("waiver.3"));
@@ -29,7 +30,8 @@ public sealed class WaiverFindingsTests
     [InlineData(null, Standing.Done, 400)]
     [InlineData(false, Standing.InDoubt, 700)]
     [Proves("Civ. Code § 8126")]
-    public void A_paper_off_the_form_is_void_unless_paid_in_full_and_a_file_that_is_silent_is_asked(bool? inForm, Standing expected, int demand)
+    public void A_paper_off_the_form_is_void_unless_paid_in_full_and_a_file_that_is_silent_is_asked(bool? inForm, Standing expected,
+        int demand)
     {
         var job = Job().Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31", inForm: inForm);
         Assert.Equal(expected, Only(job).Standing);
@@ -46,7 +48,8 @@ public sealed class WaiverFindingsTests
     [InlineData(WaiverForm.UnconditionalProgress, null, Standing.Done)]
     [InlineData(WaiverForm.UnconditionalFinal, null, Standing.Done)]
     [Proves("Civ. Code § 8124(b)")]
-    public void A_conditional_form_waits_for_its_payment_to_clear_and_an_unconditional_one_for_nothing(WaiverForm form, string? cleared, Standing expected)
+    public void A_conditional_form_waits_for_its_payment_to_clear_and_an_unconditional_one_for_nothing(WaiverForm form, string? cleared,
+        Standing expected)
     {
         Assert.Equal(expected, Only(Job().Waived("2026-04-10", form, "2026-03-31", cleared: cleared)).Standing);
         if (cleared is not null)
@@ -64,14 +67,16 @@ public sealed class WaiverFindingsTests
     [Proves("Civ. Code § 8134")]
     [Proves("Civ. Code § 8138")]
     public void An_unconditional_form_signed_with_the_payment_still_out_is_an_alarm(WaiverForm form, string? cleared, bool alarm) =>
-        Assert.Equal(alarm, Only(Job().Waived("2026-04-10", form, "2026-03-31", cleared: cleared)).Says("signed before its payment cleared"));
+        Assert.Equal(alarm, Only(Job().Waived("2026-04-10", form, "2026-03-31", cleared: cleared))
+            .Says("signed before its payment cleared"));
 
     [Theory]
     [InlineData("2026-03-01", false)]
     [InlineData("2026-03-02", true)]
     [Proves("Civ. Code § 8134")]
     public void A_through_date_that_reaches_further_than_the_money_is_an_alarm(string through, bool alarm) =>
-        Assert.Equal(alarm, Only(Job().Waived("2026-04-10", WaiverForm.UnconditionalProgress, through, cleared: "2026-04-09")).Says("reaches further than the money"));
+        Assert.Equal(alarm, Only(Job().Waived("2026-04-10", WaiverForm.UnconditionalProgress, through, cleared: "2026-04-09"))
+            .Says("reaches further than the money"));
 
     [Fact]
     [Proves("Civ. Code § 8132")]
@@ -99,7 +104,8 @@ public sealed class WaiverFindingsTests
     [Proves("Civ. Code § 8138")]
     public void The_amount_released_leaves_retention_out_of_a_progress_form_and_in_a_final_one()
     {
-        Assert.Equal(220m, Only(Job().Retained("2026-03-31", 80m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Amount);
+        Assert.Equal(220m,
+            Only(Job().Retained("2026-03-31", 80m).Waived("2026-04-10", WaiverForm.UnconditionalProgress, "2026-03-31")).Amount);
         Assert.Equal(700m, Only(Job().Retained("2026-03-31", 80m).Waived("2026-04-10", WaiverForm.UnconditionalFinal)).Amount);
     }
 
@@ -113,7 +119,9 @@ public sealed class WaiverFindingsTests
     [InlineData("2026-04-09", true, 50, false)]
     [Proves("Civ. Code § 8132")]
     public void A_written_change_order_off_the_list_of_exceptions_is_an_alarm(string changed, bool agreed, int? excepted, bool alarm) =>
-        Assert.Equal(alarm, Only(Job().Changed(changed, 50m, agreed).Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31", excepted)).Says("is released unless it is listed as an exception"));
+        Assert.Equal(alarm,
+            Only(Job().Changed(changed, 50m, agreed).Waived("2026-04-10", WaiverForm.ConditionalProgress, "2026-03-31", excepted))
+                .Says("is released unless it is listed as an exception"));
 
     [Theory]
     [InlineData(false, true)]

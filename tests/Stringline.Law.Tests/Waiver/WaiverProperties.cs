@@ -13,13 +13,15 @@ public sealed class WaiverProperties
     private static readonly LienJobGen Draw = LienJobGen.HalfAYear;
 
     private static readonly Gen<(JobFile Job, Waived Waiver, LocalDate AsOf)> Asked =
-        Gen.Select(Draw.Private, Draw.Waived, Draw.AsOf).Select((job, waiver, asOf) => (job.Reordered(job.Entries.Where(e => e is not Waived)), waiver, asOf));
+        Gen.Select(Draw.Private, Draw.Waived, Draw.AsOf)
+        .Select((job, waiver, asOf) => (job.Reordered(job.Entries.Where(e => e is not Waived)), waiver, asOf));
 
     private static Waterfall Amount(JobFile job, LocalDate asOf) => Demand.Of(new FactsAsOf(job, asOf), Reach.Everything);
 
     private static decimal Released(JobFile job, Waived waiver, LocalDate asOf) => -Amount(job.With(waiver), asOf).Step("waived");
 
-    private static string Print((JobFile Job, Waived Waiver, LocalDate AsOf) asked) => $"{asked.AsOf}: {asked.Waiver} in {asked.Job.Print()}";
+    private static string Print((JobFile Job, Waived Waiver, LocalDate AsOf) asked) =>
+        $"{asked.AsOf}: {asked.Waiver} in {asked.Job.Print()}";
 
     // The value furnished on days through the earlier of the through date and the signing, each span spread evenly over its days.
     private static decimal FurnishedThrough(FactsAsOf facts, LocalDate? last)
@@ -45,7 +47,8 @@ public sealed class WaiverProperties
             asked =>
             {
                 var final = asked.Waiver.Form is WaiverForm.ConditionalFinal or WaiverForm.UnconditionalFinal;
-                var last = asked.Waiver.On.Earliest is { } signed ? !final && asked.Waiver.Through < signed ? asked.Waiver.Through : signed : null;
+                var last = asked.Waiver.On.Earliest is { } signed
+                    ? !final && asked.Waiver.Through < signed ? asked.Waiver.Through : signed : null;
                 Assert.True(Released(asked.Job, asked.Waiver, asked.AsOf) <= FurnishedThrough(new FactsAsOf(asked.Job, asked.AsOf), last));
             },
             print: Print, iter: Tries);
@@ -58,7 +61,9 @@ public sealed class WaiverProperties
             {
                 var job = asked.Job.Reordered(asked.Job.Entries.Where(e => e is not (Furnished or Paid or Credited or Change)));
                 job = job with { Contract = job.Contract with { Price = null, ReasonableValue = null } };
-                decimal With(int days) => Released(job.With(new Furnished { Index = 0, On = DayFact.On(from), Until = DayFact.On(from.PlusDays(days)), Amount = amount }), asked.Waiver, asked.AsOf);
+                decimal With(int days) =>
+                    Released(job.With(new Furnished { Index = 0, On = DayFact.On(from), Until = DayFact.On(from.PlusDays(days)),
+                        Amount = amount }), asked.Waiver, asked.AsOf);
                 Assert.True(With(length + more) <= With(length));
             },
             print: t => $"{Print(t.Item1)} {t.Item2} {t.Item3} {t.Item4} {t.Item5}", iter: Tries);
@@ -66,12 +71,14 @@ public sealed class WaiverProperties
     [Fact]
     [Proves("Civ. Code § 8122")]
     public void Work_after_the_signing_is_never_released_as_a_fact() =>
-        Gen.Select(Asked, Gen.Int[1, 60], Draw.Money).Where(t => t.Item1.Waiver.On.Latest is not null && t.Item1.Job.Contract is { Price: null, ReasonableValue: null }).Sample(
+        Gen.Select(Asked, Gen.Int[1, 60], Draw.Money)
+        .Where(t => t.Item1.Waiver.On.Latest is not null && t.Item1.Job.Contract is { Price: null, ReasonableValue: null }).Sample(
             (asked, later, amount) =>
             {
                 var job = asked.Job.Reordered(asked.Job.Entries.Where(e => e is not (Paid or Credited or Change)));
                 var on = DayFact.On(asked.Waiver.On.Latest!.Value.PlusDays(later));
-                Assert.True(Released(job.With(new Furnished { Index = 0, On = on, Until = on, Amount = amount }), asked.Waiver, asked.AsOf) <= Released(job, asked.Waiver, asked.AsOf));
+                Assert.True(Released(job.With(new Furnished { Index = 0, On = on, Until = on, Amount = amount }), asked.Waiver, asked.AsOf)
+                    <= Released(job, asked.Waiver, asked.AsOf));
             },
             print: t => $"{Print(t.Item1)} {t.Item2} {t.Item3}", iter: Tries);
 
@@ -98,7 +105,9 @@ public sealed class WaiverProperties
             {
                 var through = asked.Waiver.Through!.Value;
                 var asOf = LocalDate.Max(asked.AsOf, through.PlusDays(after));
-                decimal Held(LocalDate on) => Amount(asked.Job.With(new Retained { Index = 0, On = DayFact.On(on), Amount = amount }).With(asked.Waiver), asOf).Demand;
+                decimal Held(LocalDate on) =>
+                    Amount(asked.Job.With(new Retained { Index = 0, On = DayFact.On(on), Amount = amount }).With(asked.Waiver),
+                        asOf).Demand;
                 Assert.True(Held(through.PlusDays(after)) >= Held(through.PlusDays(-before)));
             },
             print: t => $"{Print(t.Item1)} {t.Item2} {t.Item3} {t.Item4}", iter: Tries);

@@ -16,38 +16,49 @@ public sealed partial class WaiverQuestionsTests
     private static string Asked(Finding waiver) => string.Join(" ", waiver.Questions.Select(q =>
         $"{(Field().Match(q.Text) is { Success: true } field ? field.Groups[1].Value : "after")}={q.Dollars?.ToString("0.##", CultureInfo.InvariantCulture)}"));
 
-    private static JobBuilder Job(WorkKind kind = WorkKind.Private) => new JobBuilder().Work(w => w with { Kind = kind }).Notice("2025-08-14");
+    private static JobBuilder Job(WorkKind kind = WorkKind.Private) =>
+        new JobBuilder().Work(w => w with { Kind = kind }).Notice("2025-08-14");
 
     private static JobBuilder With(JobBuilder job, Func<Waived, Waived> change) => job.Which(e => change((Waived)e));
 
     // 2,400.00 over the 30 days from 11 September to 10 October 2025, 80.00 a day: the forms reach what was provided by the earlier of the
     // through date and the signing (Civ. Code §§ 8122, 8134; a final form has no through date, § 8138). There the entry may be split.
     [Theory]
-    [InlineData(WaiverForm.UnconditionalProgress, "2025-10-20", "2025-09-25", "2025-09-25 (Thu)", "inStatutoryForm=2400 furnished.amount=1200 excepted=1200 retained=1200")]
-    [InlineData(WaiverForm.UnconditionalProgress, "2025-09-25", "2025-10-05", "2025-09-25 (Thu)", "inStatutoryForm=2400 furnished.amount=1200 excepted=1200 retained=1200")]
-    [InlineData(WaiverForm.UnconditionalProgress, "2025-09-25", null, "2025-09-25 (Thu)", "inStatutoryForm=2400 furnished.amount=1200 excepted=1200 retained=1200")]
-    [InlineData(WaiverForm.UnconditionalProgress, "2025-09-20..2025-09-25", "2025-09-22", "2025-09-20 (Sat)", "inStatutoryForm=2400 furnished.amount=1600 excepted=800 retained=800")]
-    [InlineData(WaiverForm.UnconditionalFinal, "2025-09-25", "2025-09-20", "2025-09-25 (Thu)", "inStatutoryForm=2400 furnished.amount=1200")]
-    [InlineData(WaiverForm.UnconditionalProgress, "?", "2025-09-25", "2025-09-25 (Thu)", "inStatutoryForm=2400 on=2400 furnished.amount=2400")]
+    [InlineData(WaiverForm.UnconditionalProgress, "2025-10-20", "2025-09-25", "2025-09-25 (Thu)",
+        "inStatutoryForm=2400 furnished.amount=1200 excepted=1200 retained=1200")]
+    [InlineData(WaiverForm.UnconditionalProgress, "2025-09-25", "2025-10-05", "2025-09-25 (Thu)",
+        "inStatutoryForm=2400 furnished.amount=1200 excepted=1200 retained=1200")]
+    [InlineData(WaiverForm.UnconditionalProgress, "2025-09-25", null, "2025-09-25 (Thu)",
+        "inStatutoryForm=2400 furnished.amount=1200 excepted=1200 retained=1200")]
+    [InlineData(WaiverForm.UnconditionalProgress, "2025-09-20..2025-09-25", "2025-09-22", "2025-09-20 (Sat)",
+        "inStatutoryForm=2400 furnished.amount=1600 excepted=800 retained=800")]
+    [InlineData(WaiverForm.UnconditionalFinal, "2025-09-25", "2025-09-20", "2025-09-25 (Thu)",
+        "inStatutoryForm=2400 furnished.amount=1200")]
+    [InlineData(WaiverForm.UnconditionalProgress, "?", "2025-09-25", "2025-09-25 (Thu)",
+        "inStatutoryForm=2400 on=2400 furnished.amount=2400")]
     [Proves("Civ. Code § 8134")]
     [Proves("Civ. Code § 8138")]
-    public void Work_over_days_on_both_sides_is_asked_to_be_split_at_the_day_reached(WaiverForm form, string signedOn, string? through, string at, string asked)
+    public void Work_over_days_on_both_sides_is_asked_to_be_split_at_the_day_reached(WaiverForm form, string signedOn, string? through,
+        string at, string asked)
     {
         var waiver = Waiver(Job().Furnished("2025-09-11", 2400m, until: "2025-10-10").Waived(signedOn, form, through));
         Assert.Equal(asked, Asked(waiver));
         Assert.True(waiver.Asks($"What was furnished by {at}"));
         // The answer corrects the paper's own entry, but that of the work is another.
-        Assert.All(waiver.Questions, q => Assert.Equal(!q.Text.Contains("(furnished", StringComparison.Ordinal) && !q.Text.Contains("(retained", StringComparison.Ordinal), q.Corrects is Waived));
+        Assert.All(waiver.Questions, q => Assert.Equal(!q.Text.Contains("(furnished", StringComparison.Ordinal)
+            && !q.Text.Contains("(retained", StringComparison.Ordinal), q.Corrects is Waived));
     }
 
     // Half a dollar is money.
     [Theory]
     [InlineData("2025-09-05", "2025-09-05", "2025-10-01", null, Standing.Done, "inStatutoryForm=0.5 excepted=0.5 retained=0.5")]
     [InlineData("2025-10-02", "2025-10-02", "2025-10-01", null, Standing.InDoubt, "inStatutoryForm=0.5 after=0.5")]
-    [InlineData("2025-10-01", "2025-10-02", "2025-10-03", "2025-10-01", Standing.InDoubt, "inStatutoryForm=0.5 furnished.amount=0.25 excepted=0.25 retained=0.25")]
+    [InlineData("2025-10-01", "2025-10-02", "2025-10-03", "2025-10-01", Standing.InDoubt,
+        "inStatutoryForm=0.5 furnished.amount=0.25 excepted=0.25 retained=0.25")]
     [InlineData("2025-10-01", "2025-10-02", "2025-10-03", "2025-09-30", Standing.Done, "inStatutoryForm=0")]
     [Proves("Civ. Code § 8134")]
-    public void Each_sum_asked_about_is_what_hangs_on_the_answer(string from, string until, string signedOn, string? through, Standing expected, string asked)
+    public void Each_sum_asked_about_is_what_hangs_on_the_answer(string from, string until, string signedOn, string? through,
+        Standing expected, string asked)
     {
         var waiver = Waiver(Job().Furnished(from, 0.50m, until: until).Waived(signedOn, WaiverForm.UnconditionalProgress, through));
         Assert.Equal((expected, asked), (waiver.Standing, Asked(waiver)));
@@ -61,7 +72,8 @@ public sealed partial class WaiverQuestionsTests
     [Proves("Civ. Code § 8132")]
     public void An_earlier_paper_that_was_not_paid_is_asked_about_as_far_as_the_later_one_reaches(string earlier, string asked)
     {
-        var job = With(Job().Furnished("2025-08-05", 4100m).Waived("2025-08-29", WaiverForm.ConditionalProgress, "2025-08-29"), w => w with { Amount = decimal.Parse(earlier, CultureInfo.InvariantCulture) })
+        var job = With(Job().Furnished("2025-08-05", 4100m).Waived("2025-08-29", WaiverForm.ConditionalProgress, "2025-08-29"),
+            w => w with { Amount = decimal.Parse(earlier, CultureInfo.InvariantCulture) })
             .Waived("2025-09-30", WaiverForm.ConditionalProgress, "2025-09-30", cleared: "2025-10-07");
         Assert.Equal(asked, Asked(Waiver(job, "waiver.2")));
     }
@@ -76,7 +88,8 @@ public sealed partial class WaiverQuestionsTests
     [Proves("Civ. Code § 8134")]
     public void Extras_and_retention_are_asked_about_as_far_as_the_form_reaches(string? extra, string? retained, string asked, string words)
     {
-        var job = Job().Furnished("2025-08-05", 1000m).Furnished("2025-10-02", 500m).Waived("2025-10-08", WaiverForm.UnconditionalProgress, "2025-09-30");
+        var job = Job().Furnished("2025-08-05", 1000m).Furnished("2025-10-02", 500m)
+            .Waived("2025-10-08", WaiverForm.UnconditionalProgress, "2025-09-30");
         if (extra is not null)
             job.Changed("2025-08-10", decimal.Parse(extra, CultureInfo.InvariantCulture));
         if (retained is not null)
@@ -101,8 +114,11 @@ public sealed partial class WaiverQuestionsTests
     [InlineData(WorkKind.Federal, WaiverForm.UnconditionalProgress, "2025-08-04", null, null, "")]
     [Proves("Civ. Code § 8130")]
     [Proves("40 U.S.C. § 3133(c)")]
-    public void What_is_asked_hangs_on_whether_the_form_matters(WorkKind kind, WaiverForm form, string signedOn, bool? inForm, bool? settlement, string asked) =>
-        Assert.Equal(asked, Asked(Waiver(With(Job(kind).Furnished("2025-08-05", 700m).Waived(signedOn, form, "2025-08-31", inForm: inForm), w => w with { Settlement = settlement }))));
+    public void What_is_asked_hangs_on_whether_the_form_matters(WorkKind kind, WaiverForm form, string signedOn, bool? inForm,
+        bool? settlement, string asked) =>
+        Assert.Equal(asked,
+            Asked(Waiver(With(Job(kind).Furnished("2025-08-05", 700m).Waived(signedOn, form, "2025-08-31", inForm: inForm),
+                w => w with { Settlement = settlement }))));
 
     // Civ. Code § 8124(b): 300.00 came in after a conditional form; whether the check was paid is asked, not of a paper off the form, which
     // no payment makes binding, but of any paper on federal work, and not again of one whose payment is known to have cleared.
@@ -117,9 +133,11 @@ public sealed partial class WaiverQuestionsTests
     [InlineData(WorkKind.Federal, WaiverForm.UnconditionalFinal, false, "2025-08-04..2025-08-06", null, "after=400")]
     [Proves("Civ. Code § 8124(b)")]
     [Proves("40 U.S.C. § 3133(c)")]
-    public void Whether_the_payment_cleared_is_asked_where_it_decides(WorkKind kind, WaiverForm form, bool? inForm, string signedOn, string? cleared, string asked)
+    public void Whether_the_payment_cleared_is_asked_where_it_decides(WorkKind kind, WaiverForm form, bool? inForm, string signedOn,
+        string? cleared, string asked)
     {
-        var job = With(Job(kind).Furnished("2025-08-05", 700m).Paid("2025-09-10", 300m).Waived(signedOn, form, cleared: cleared, inForm: inForm), w => w with { Amount = 300m });
+        var job = With(Job(kind).Furnished("2025-08-05", 700m).Paid("2025-09-10", 300m)
+            .Waived(signedOn, form, cleared: cleared, inForm: inForm), w => w with { Amount = 300m });
         Assert.Equal(asked, Asked(Waiver(job)));
     }
 
@@ -130,5 +148,7 @@ public sealed partial class WaiverQuestionsTests
     [InlineData(WaiverForm.ConditionalFinal, null, "")]
     [Proves("Civ. Code § 8138")]
     public void Whether_the_payment_had_cleared_is_asked_of_an_unconditional_form(WaiverForm form, string? cleared, string asked) =>
-        Assert.Equal(asked, Asked(Waiver(With(Job().Furnished("2025-08-05", 700m).Paid("2025-09-04", 300m).Waived("2025-09-05", form, cleared: cleared, inForm: true), w => w with { Amount = 300m }))));
+        Assert.Equal(asked,
+            Asked(Waiver(With(Job().Furnished("2025-08-05", 700m).Paid("2025-09-04", 300m)
+                .Waived("2025-09-05", form, cleared: cleared, inForm: true), w => w with { Amount = 300m }))));
 }

@@ -4,7 +4,9 @@ using static Stringline.Testing.JobBuilder;
 
 namespace Stringline.Law.Tests.Waiver;
 
-/// <summary>A waiver reaches exactly as far as its words; what is in doubt is claimed with the doubt shown (Civ. Code §§ 8122-8138).</summary>
+/// <summary>
+/// A waiver reaches exactly as far as its words; what is in doubt is claimed with the doubt shown (Civ. Code §§ 8122-8138).
+/// </summary>
 public sealed class WaiverReachTests
 {
     private static JobBuilder Job() => new JobBuilder().Notice("2025-08-14");
@@ -13,7 +15,8 @@ public sealed class WaiverReachTests
 
     private static Finding First(JobBuilder job, string asOf = "2025-12-01") => job.On(asOf).Get("waiver.1");
 
-    private static Question? Asking(Finding waiver, string field) => waiver.Questions.FirstOrDefault(q => q.Text.EndsWith(field, StringComparison.Ordinal));
+    private static Question? Asking(Finding waiver, string field) =>
+        waiver.Questions.FirstOrDefault(q => q.Text.EndsWith(field, StringComparison.Ordinal));
 
     // 30 days, 2,400.00: 15 of them through 25 September.
     [Theory]
@@ -23,9 +26,11 @@ public sealed class WaiverReachTests
     [InlineData("2025-10-09", 80, 80)]
     [InlineData("2025-10-10", 0, 0)]
     [Proves("Civ. Code § 8134")]
-    public void A_span_across_the_through_date_is_released_by_days_and_the_rest_is_claimed_with_a_doubt(string through, int demand, int doubt)
+    public void A_span_across_the_through_date_is_released_by_days_and_the_rest_is_claimed_with_a_doubt(string through, int demand,
+        int doubt)
     {
-        var job = Job().Notice("2025-09-15").Furnished("2025-09-11", 2400m, until: "2025-10-10").Waived("2025-10-20", WaiverForm.UnconditionalProgress, through);
+        var job = Job().Notice("2025-09-15").Furnished("2025-09-11", 2400m, until: "2025-10-10")
+            .Waived("2025-10-20", WaiverForm.UnconditionalProgress, through);
         var assessment = job.On("2025-12-01");
         Assert.Equal(demand, assessment.Amount.Demand);
         Assert.Equal(demand - doubt, assessment.Amount.AtLeast);
@@ -37,7 +42,8 @@ public sealed class WaiverReachTests
     [Fact]
     [Proves("Civ. Code § 8134")]
     public void A_payment_for_a_span_went_to_its_earliest_days() =>
-        Assert.Equal(1200m, Job().Furnished("2025-09-11", 2400m, until: "2025-10-10").Paid("2025-10-02", 1200m).Waived("2025-10-03", WaiverForm.UnconditionalProgress, "2025-09-25").On("2025-12-01").Amount.Demand);
+        Assert.Equal(1200m, Job().Furnished("2025-09-11", 2400m, until: "2025-10-10").Paid("2025-10-02", 1200m)
+            .Waived("2025-10-03", WaiverForm.UnconditionalProgress, "2025-09-25").On("2025-12-01").Amount.Demand);
 
     [Theory]
     [InlineData("2025-10-06", 0)]
@@ -63,7 +69,8 @@ public sealed class WaiverReachTests
     [Proves("Civ. Code § 8132")]
     public void The_third_exception_keeps_the_unpaid_payments_that_it_lists(string? listed, int demand, int least, bool asks)
     {
-        var job = With(Job().Furnished("2025-08-05", 4100m, "a").Waived("2025-08-29", WaiverForm.ConditionalProgress, "2025-08-29"), w => w with { Amount = 4100m })
+        var job = With(Job().Furnished("2025-08-05", 4100m, "a").Waived("2025-08-29", WaiverForm.ConditionalProgress, "2025-08-29"),
+            w => w with { Amount = 4100m })
             .Furnished("2025-09-08", 1900m, "b").Paid("2025-10-02", 1900m, "b");
         job = With(job.Waived("2025-09-30", WaiverForm.ConditionalProgress, "2025-09-30", cleared: "2025-10-07"),
             w => w with { Amount = 1900m, UnpaidWaivers = listed is null ? null : listed.Length == 0 ? [] : [Day(listed)] });
@@ -82,9 +89,11 @@ public sealed class WaiverReachTests
     [InlineData(WaiverForm.ConditionalProgress, null, null, "2025-09-30", 0)]
     [InlineData(WaiverForm.ConditionalProgress, null, null, "2025-09-29", 4100)]
     [Proves("Civ. Code § 8132")]
-    public void Only_an_earlier_unpaid_conditional_form_can_be_listed(WaiverForm form, string? earlierCleared, bool? inForm, string earlier, int demand)
+    public void Only_an_earlier_unpaid_conditional_form_can_be_listed(WaiverForm form, string? earlierCleared, bool? inForm, string earlier,
+        int demand)
     {
-        var job = Job().Furnished("2025-08-05", 4100m).Waived(earlier, WaiverForm.ConditionalProgress, "2025-08-29", cleared: earlierCleared, inForm: inForm)
+        var job = Job().Furnished("2025-08-05", 4100m)
+            .Waived(earlier, WaiverForm.ConditionalProgress, "2025-08-29", cleared: earlierCleared, inForm: inForm)
             .Waived("2025-09-30", form, "2025-09-30", cleared: "2025-10-07");
         Assert.Equal(demand, job.On("2025-10-08").Amount.Demand);
     }
@@ -97,7 +106,9 @@ public sealed class WaiverReachTests
     [Proves("Civ. Code § 8134")]
     public void A_receipt_of_the_sum_by_the_signing_is_no_alarm_and_the_clearing_is_asked(string paid, int sum, bool alarm, bool asks)
     {
-        var waiver = First(With(Job().Furnished("2025-08-05", 6430m, "a").Paid(paid, sum, "a").Waived("2025-09-05", WaiverForm.UnconditionalProgress, "2025-08-31"), w => w with { Amount = 6430m }));
+        var waiver =
+            First(With(Job().Furnished("2025-08-05", 6430m, "a").Paid(paid, sum, "a")
+                .Waived("2025-09-05", WaiverForm.UnconditionalProgress, "2025-08-31"), w => w with { Amount = 6430m }));
         Assert.Equal(alarm, waiver.Says("signed before its payment cleared"));
         Assert.Equal(asks, Asking(waiver, "(waived.paymentCleared)") is not null);
     }
@@ -108,9 +119,11 @@ public sealed class WaiverReachTests
     [InlineData("2025-09-30", 5000, 3000, 3000, Standing.NotYet)]
     [InlineData("2025-10-06", 4999, 3001, 3001, Standing.NotYet)]
     [Proves("Civ. Code § 8124(b)")]
-    public void Money_that_came_in_after_a_conditional_form_makes_it_doubtful_whether_it_binds(string paid, int sum, int demand, int least, Standing expected)
+    public void Money_that_came_in_after_a_conditional_form_makes_it_doubtful_whether_it_binds(string paid, int sum, int demand, int least,
+        Standing expected)
     {
-        var job = With(Job().Furnished("2025-09-05", 8000m, "a").Paid(paid, sum, "a").Waived("2025-10-01", WaiverForm.ConditionalProgress, "2025-09-30"), w => w with { Amount = 5000m });
+        var job = With(Job().Furnished("2025-09-05", 8000m, "a").Paid(paid, sum, "a")
+            .Waived("2025-10-01", WaiverForm.ConditionalProgress, "2025-09-30"), w => w with { Amount = 5000m });
         Assert.Equal(demand, job.On("2025-12-01").Amount.Demand);
         Assert.Equal(least, job.On("2025-12-01").Amount.AtLeast);
         Assert.Equal(expected, First(job).Standing);
@@ -125,7 +138,8 @@ public sealed class WaiverReachTests
     [Proves("Civ. Code § 8126")]
     public void A_paper_off_the_form_may_be_an_accord_or_a_settlement(bool? settlement, Standing expected, int demand, int least, bool asks)
     {
-        var job = With(Job().Furnished("2025-08-05", 700m).Waived("2025-10-01", WaiverForm.UnconditionalProgress, "2025-09-30", inForm: false), w => w with { Settlement = settlement });
+        var job = With(Job().Furnished("2025-08-05", 700m)
+            .Waived("2025-10-01", WaiverForm.UnconditionalProgress, "2025-09-30", inForm: false), w => w with { Settlement = settlement });
         var assessment = job.On("2025-12-01");
         Assert.Equal(expected, First(job).Standing);
         Assert.Equal(demand, assessment.Amount.Demand);
@@ -140,14 +154,17 @@ public sealed class WaiverReachTests
     [InlineData(WaiverForm.UnconditionalProgress, 500, 1500, 1500)]
     [InlineData(WaiverForm.UnconditionalFinal, null, 0, 0)]
     [Proves("Civ. Code § 8134")]
-    public void A_written_extra_is_in_doubt_under_a_progress_form_and_asked_beside_retention(WaiverForm form, int? excepted, int demand, int least)
+    public void A_written_extra_is_in_doubt_under_a_progress_form_and_asked_beside_retention(WaiverForm form, int? excepted, int demand,
+        int least)
     {
-        var job = Job().Price(10_000m).Furnished("2025-08-05", 10_000m, "a").Furnished("2025-09-10", 2000m, "x").Changed("2025-09-08", 2000m).Which(e => (Change)e with { InDirectContract = true })
+        var job = Job().Price(10_000m).Furnished("2025-08-05", 10_000m, "a").Furnished("2025-09-10", 2000m, "x")
+            .Changed("2025-09-08", 2000m).Which(e => (Change)e with { InDirectContract = true })
             .Waived("2025-10-08", form, "2025-09-30", excepted).Paid("2025-10-06", 9000m, "a").Retained("2025-09-30", 1000m);
         var assessment = job.On("2025-12-01");
         Assert.Equal(demand, assessment.Amount.Demand);
         Assert.Equal(least, assessment.Amount.AtLeast);
-        Assert.Equal(demand == 3000 ? (decimal?)2000m : form == WaiverForm.UnconditionalProgress ? 1500m : null, Asking(First(job), "(waived.excepted)")?.Dollars);
+        Assert.Equal(demand == 3000
+            ? (decimal?)2000m : form == WaiverForm.UnconditionalProgress ? 1500m : null, Asking(First(job), "(waived.excepted)")?.Dollars);
     }
 
     [Theory]
@@ -157,7 +174,8 @@ public sealed class WaiverReachTests
     [Proves("Civ. Code § 8134")]
     public void Retention_is_kept_whatever_the_day_it_was_held(string retained)
     {
-        var assessment = Job().Furnished("2025-09-05", 10_000m, "a").Waived("2025-10-08", WaiverForm.UnconditionalProgress, "2025-09-30", cleared: "2025-10-07")
+        var assessment = Job().Furnished("2025-09-05", 10_000m, "a")
+            .Waived("2025-10-08", WaiverForm.UnconditionalProgress, "2025-09-30", cleared: "2025-10-07")
             .Paid("2025-10-06", 9000m).Retained(retained, 1000m).On("2025-12-01");
         Assert.Equal(1000m, assessment.Amount.Demand);
         Assert.Equal(1000m, assessment.Amount.AtLeast);
@@ -171,10 +189,12 @@ public sealed class WaiverReachTests
     [Proves("Civ. Code § 8132")]
     public void Of_retention_held_later_it_is_asked_from_which_work_where_work_went_on(string retained, int demand, int least, bool asks)
     {
-        var job = Job().Furnished("2025-09-05", 400m).Furnished("2025-10-02", 500m).Waived("2025-10-08", WaiverForm.UnconditionalProgress, "2025-09-30").Retained(retained, 100m);
+        var job = Job().Furnished("2025-09-05", 400m).Furnished("2025-10-02", 500m)
+            .Waived("2025-10-08", WaiverForm.UnconditionalProgress, "2025-09-30").Retained(retained, 100m);
         Assert.Equal(demand, job.On("2025-12-01").Amount.Demand);
         Assert.Equal(least, job.On("2025-12-01").Amount.AtLeast);
-        Assert.Equal(asks, First(job).Questions.Any(q => q.Text.StartsWith("From which work", StringComparison.Ordinal) && q.Dollars == 100m));
+        Assert.Equal(asks, First(job).Questions.Any(q => q.Text.StartsWith("From which work", StringComparison.Ordinal)
+            && q.Dollars == 100m));
     }
 
     // Signed on 4 August 2025, the work on the 20th; the same paper on private, public and federal work.
@@ -184,9 +204,11 @@ public sealed class WaiverReachTests
     [InlineData(WorkKind.Federal, 6430, 6430, Standing.NotYet, "40 U.S.C. § 3133(c)")]
     [Proves("Civ. Code § 8122")]
     [Proves("40 U.S.C. § 3133(c)")]
-    public void A_waiver_signed_before_any_work_gives_up_nothing_as_a_fact(WorkKind kind, int demand, int least, Standing expected, string section)
+    public void A_waiver_signed_before_any_work_gives_up_nothing_as_a_fact(WorkKind kind, int demand, int least, Standing expected,
+        string section)
     {
-        var job = new JobBuilder().Role(ClaimantRole.Laborer).Work(w => w with { Kind = kind }).Furnished("2025-08-20", 6430m).Waived("2025-08-04", WaiverForm.UnconditionalProgress, "2025-11-30");
+        var job = new JobBuilder().Role(ClaimantRole.Laborer).Work(w => w with { Kind = kind }).Furnished("2025-08-20", 6430m)
+            .Waived("2025-08-04", WaiverForm.UnconditionalProgress, "2025-11-30");
         var assessment = job.On("2025-10-06");
         Assert.Equal(demand, assessment.Amount.Demand);
         Assert.Equal(least, assessment.Amount.AtLeast);
@@ -205,7 +227,8 @@ public sealed class WaiverReachTests
     [Proves("40 U.S.C. § 3133(c)")]
     public void On_federal_work_a_waiver_counts_only_after_the_first_furnishing(string waivedOn, int demand)
     {
-        var job = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Furnished("2025-08-20", 6430m).Waived(waivedOn, WaiverForm.UnconditionalProgress, "2025-08-31", inForm: false);
+        var job = new JobBuilder().Work(w => w with { Kind = WorkKind.Federal }).Furnished("2025-08-20", 6430m)
+            .Waived(waivedOn, WaiverForm.UnconditionalProgress, "2025-08-31", inForm: false);
         Assert.Equal(demand, job.On("2025-10-06").Amount.Demand);
         Assert.Equal(waivedOn == "2025-08-19" ? 6430m : 0m, job.On("2025-10-06").Amount.AtLeast);
         Assert.DoesNotContain(job.On("2025-10-06").Get("waiver.1").Why.Tree(), r => r.Section.StartsWith("Civ.", StringComparison.Ordinal));
@@ -216,14 +239,16 @@ public sealed class WaiverReachTests
     [InlineData("2025-09-06", true)]
     [Proves("Civ. Code § 8122")]
     public void A_through_date_after_the_signing_is_an_alarm(string through, bool alarm) =>
-        Assert.Equal(alarm, First(Job().Furnished("2025-08-05", 10m).Waived("2025-09-05", WaiverForm.UnconditionalProgress, through)).Says("through date lies after its signing"));
+        Assert.Equal(alarm, First(Job().Furnished("2025-08-05", 10m).Waived("2025-09-05", WaiverForm.UnconditionalProgress, through))
+            .Says("through date lies after its signing"));
 
     // The public twin of the private findings (Civ. Code § 8120).
     [Fact]
     [Proves("Civ. Code § 8134")]
     public void Public_work_has_the_same_findings()
     {
-        var job = With(new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m, "a").Notice("2025-08-14", Manner.CertifiedMail, "city", "direct")
+        var job = With(new JobBuilder().PublicWork().Furnished("2025-08-05", 6430m, "a")
+            .Notice("2025-08-14", Manner.CertifiedMail, "city", "direct")
             .Waived("2025-08-29", WaiverForm.UnconditionalProgress, "2025-08-31"), w => w with { Amount = 1000m });
         var waiver = First(job);
         Assert.Equal(6430m, waiver.Amount);

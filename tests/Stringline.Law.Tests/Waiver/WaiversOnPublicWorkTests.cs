@@ -21,7 +21,8 @@ public sealed class WaiversOnPublicWorkTests
     public void An_estimate_far_below_the_claim_is_asked_about_on_public_work_too()
     {
         var job = new JobBuilder().PublicWork().Furnished("2025-08-05", 26430m)
-            .Add(i => new NoticeGiven { Index = i, On = JobBuilder.When("2025-08-14"), Notice = NoticeKind.Preliminary, To = ["city", "direct"], Manner = Manner.CertifiedMail, Estimate = 1000m });
+            .Add(i => new NoticeGiven { Index = i, On = JobBuilder.When("2025-08-14"), Notice = NoticeKind.Preliminary,
+                To = ["city", "direct"], Manner = Manner.CertifiedMail, Estimate = 1000m });
         Assert.True(job.On("2025-10-01").Get("preliminary-notice.estimate").Asks("(notice-given.estimateBasis)"));
     }
 }

@@ -3,7 +3,9 @@ using System.Runtime.InteropServices;
 
 namespace Stringline.Tables.Tests.Growing;
 
-/// <summary>What a piece of work costs this thread: time of its processor, which other programs do not take from it, and bytes asked for.</summary>
+/// <summary>
+/// What a piece of work costs this thread: time of its processor, which other programs do not take from it, and bytes asked for.
+/// </summary>
 internal readonly record struct Cost(double Seconds, long Bytes)
 {
     private const int ThreadTime = 3;

@@ -33,7 +33,8 @@ internal static class GrownFile
 
     /// <summary>The demo files: private, public and federal work, and each road of a claimant.</summary>
     public static readonly string[] Demos =
-        [.. Directory.GetFiles(Repository.Path("data/demo"), "*.json").Select(file => Path.GetFileNameWithoutExtension(file)).Order(StringComparer.Ordinal)];
+        [.. Directory.GetFiles(Repository.Path("data/demo"), "*.json").Select(file => Path.GetFileNameWithoutExtension(file))
+            .Order(StringComparer.Ordinal)];
 
     private static readonly string[] NamingEntries = ["supersedes", "toward", "of", "claim", "amends", "demand"];
 
@@ -55,7 +56,9 @@ internal static class GrownFile
         if (name == Federal)
         {
             job["work"]!["kind"] = "federal";
-            job["entries"] = new JsonArray([.. job["entries"]!.AsArray().Where(entry => entry!["what"]!.GetValue<string>() is "furnished" or "paid").Select(entry => entry!.DeepClone())]);
+            job["entries"] =
+                new JsonArray([.. job["entries"]!.AsArray().Where(entry => entry!["what"]!.GetValue<string>() is "furnished" or "paid")
+                    .Select(entry => entry!.DeepClone())]);
         }
         else if (name == TwoStructures)
         {
@@ -117,7 +120,8 @@ internal static class GrownFile
     {
         foreach (var (name, value) in entry.ToList())
         {
-            if (value is JsonArray { Count: > 0 } list && list[0] is JsonValue first && first.TryGetValue<string>(out var capacity) && JobFileWords.Capacity.IndexOf(capacity) is not null)
+            if (value is JsonArray { Count: > 0 } list && list[0] is JsonValue first && first.TryGetValue<string>(out var capacity)
+                && JobFileWords.Capacity.IndexOf(capacity) is not null)
             {
                 // Of lenders there may be no thousand: they take turns.
                 var own = capacity == "construction-lender" ? number % (JobFileReader.MostLenders / 2) : number;
@@ -134,20 +138,23 @@ internal static class GrownFile
     public static byte[] Bytes(JsonObject job) => Encoding.UTF8.GetBytes(job.ToJsonString());
 
     /// <summary>The first entry drawn of a kind.</summary>
-    public static JsonObject Sample(string beginning, string kind) => Samples.Value[(WorkOf(Beginning(beginning)), kind)][0][0].DeepClone().AsObject();
+    public static JsonObject Sample(string beginning, string kind) =>
+        Samples.Value[(WorkOf(Beginning(beginning)), kind)][0][0].DeepClone().AsObject();
 
     private static string WorkOf(JsonObject job) => job["work"]!["kind"]!.GetValue<string>();
 
     private static FrozenDictionary<(string Work, string Kind), List<JsonObject[]>> Draw()
     {
-        var samples = JobFileWords.Kind.Words.SelectMany(_ => Kinds, (work, kind) => (work, kind)).ToDictionary(both => both, _ => new List<JsonObject[]>());
+        var samples = JobFileWords.Kind.Words.SelectMany(_ => Kinds, (work, kind) => (work, kind))
+            .ToDictionary(both => both, _ => new List<JsonObject[]>());
         var draw = new PCG(1, 20_260_622);
         for (var i = 0; i < Tries; i++)
         {
             var job = JsonNode.Parse(JobFileWriter.Write(JobFileGen.Job.Generate(draw, null, out _)))!.AsObject();
             var work = WorkOf(job);
             var entries = job["entries"]?.AsArray().Select(entry => entry!.AsObject()).ToList() ?? [];
-            var capacities = job["parties"]?.AsArray().ToDictionary(party => party!["id"]!.GetValue<string>(), party => party!["capacity"]!.GetValue<string>()) ?? [];
+            var capacities = job["parties"]?.AsArray()
+                .ToDictionary(party => party!["id"]!.GetValue<string>(), party => party!["capacity"]!.GetValue<string>()) ?? [];
             foreach (var entry in entries)
             {
                 var some = samples[(work, entry["what"]!.GetValue<string>())];
@@ -180,7 +187,8 @@ internal static class GrownFile
 
     private static bool IsWithdrawal(JsonObject entry) => Says(entry, "what", "withdrawn");
 
-    private static bool Says(JsonObject entry, string field, string text) => entry[field] is JsonValue value && value.TryGetValue<string>(out var said) && said == text;
+    private static bool Says(JsonObject entry, string field, string text) =>
+        entry[field] is JsonValue value && value.TryGetValue<string>(out var said) && said == text;
 
     // Without what would fit only the file it was drawn in, and with the parties of this one.
     private static JsonObject Bare(JsonObject entry, Dictionary<string, string> capacities)
@@ -195,8 +203,11 @@ internal static class GrownFile
         {
             if (value is JsonValue single && single.TryGetValue<string>(out var id) && capacities.TryGetValue(id, out var capacity))
                 bare[name] = capacity;
-            else if (value is JsonArray list && list.Count > 0 && list.All(item => item is JsonValue one && one.TryGetValue<string>(out var of) && capacities.ContainsKey(of)))
-                bare[name] = new JsonArray([.. list.Select(item => capacities[item!.GetValue<string>()]).Distinct().Select(of => (JsonNode)JsonValue.Create(of))]);
+            else if (value is JsonArray list && list.Count > 0
+                && list.All(item => item is JsonValue one && one.TryGetValue<string>(out var of) && capacities.ContainsKey(of)))
+                bare[name] =
+                    new JsonArray([.. list.Select(item => capacities[item!.GetValue<string>()]).Distinct()
+                        .Select(of => (JsonNode)JsonValue.Create(of))]);
         }
 
         return bare;
@@ -212,7 +223,8 @@ internal static class GrownFile
             copy[name] = Moved(value, move);
         foreach (var name in NamingEntries.Append("id").Append("ref"))
         {
-            if (copy[name] is JsonValue value && value.TryGetValue<string>(out var named) && (name is "id" or "ref" or "supersedes" || IsOfGenerator(named)))
+            if (copy[name] is JsonValue value && value.TryGetValue<string>(out var named)
+                && (name is "id" or "ref" or "supersedes" || IsOfGenerator(named)))
                 copy[name] = string.Create(CultureInfo.InvariantCulture, $"{named}-{number}");
         }
 
@@ -231,7 +243,8 @@ internal static class GrownFile
 
     private static JsonNode? Moved(JsonNode? node, int days) => node switch
     {
-        JsonValue value when value.TryGetValue<string>(out var text) && DayText.Read(text, out var day) is null => DayText.Write(day.PlusDays(days)),
+        JsonValue value when value.TryGetValue<string>(out var text) && DayText.Read(text, out var day) is null =>
+            DayText.Write(day.PlusDays(days)),
         JsonArray list => new JsonArray([.. list.Select(item => Moved(item, days))]),
         _ => node?.DeepClone(),
     };

@@ -8,9 +8,10 @@ using Stringline.Testing;
 namespace Stringline.Tables.Tests.Growing;
 
 /// <summary>
-/// What a job file holds twice as much of costs at most two and a half times as much to read, assess and write: neither time of the processor nor
-/// memory asked for grows with the square. Measured from a file to one eight times as long, so that what is quadratic stands out: 64 times where
-/// two and a half for each doubling are under sixteen. The kinds of entries and the lists are those of the published schema, so a new one is tried by itself.
+/// What a job file holds twice as much of costs at most two and a half times as much to read, assess and write: neither time of the
+/// processor nor memory asked for grows with the square. Measured from a file to one eight times as long, so that what is quadratic stands
+/// out: 64 times where two and a half for each doubling are under sixteen. The kinds of entries and the lists are those of the published
+/// schema, so a new one is tried by itself.
 /// </summary>
 [Slow(Slow.Lasting)]
 public sealed class GrowthTests
@@ -25,7 +26,8 @@ public sealed class GrowthTests
     // The least of so many rounds counts: a busy machine makes some of them slow, but not all.
     private const int Rounds = 12;
 
-    private static readonly int Few = int.Parse(Environment.GetEnvironmentVariable("STRINGLINE_GROWTH") ?? "100", CultureInfo.InvariantCulture);
+    private static readonly int Few =
+        int.Parse(Environment.GetEnvironmentVariable("STRINGLINE_GROWTH") ?? "100", CultureInfo.InvariantCulture);
 
     // Lists that cannot grow: there are 58 counties, six remedies to enforce, and a doubt has two ends.
     private static readonly string[] Bounded =
@@ -58,7 +60,8 @@ public sealed class GrowthTests
 
     [Fact]
     public void Every_list_of_the_format_is_grown_here() =>
-        Assert.Equal([.. Bounded.Concat(Lists.Keys).Concat(GrownElsewhere).Order(StringComparer.Ordinal)], ListsOf(Schema, "#").Order(StringComparer.Ordinal));
+        Assert.Equal([.. Bounded.Concat(Lists.Keys).Concat(GrownElsewhere).Order(StringComparer.Ordinal)], ListsOf(Schema, "#")
+            .Order(StringComparer.Ordinal));
 
     [Theory]
     [MemberData(nameof(EveryKind))]
@@ -68,7 +71,8 @@ public sealed class GrowthTests
         foreach (var beginning in GrownFile.Beginnings.Where(beginning => GrownFile.Holds(beginning, kind)))
         {
             Grows($"{kind} in {beginning}, crowded", count => GrownFile.WithEntries(beginning, kind, Within(kind, count), apart: false));
-            Grows($"{kind} in {beginning}, each on a day of its own", count => GrownFile.WithEntries(beginning, kind, Within(kind, count), apart: true));
+            Grows($"{kind} in {beginning}, each on a day of its own", count =>
+                GrownFile.WithEntries(beginning, kind, Within(kind, count), apart: true));
         }
 
         Assert.NotEqual(0, grown);
@@ -82,14 +86,17 @@ public sealed class GrowthTests
         var list = PartyList(kind)!;
         foreach (var beginning in GrownFile.Beginnings.Where(beginning => GrownFile.Holds(beginning, kind)))
         {
-            GrowsWithParties($"{kind} in {beginning}, each to a party of its own", count => GrownFile.WithEntries(beginning, kind, count, apart: false, ownParty: true));
+            GrowsWithParties($"{kind} in {beginning}, each to a party of its own", count =>
+                GrownFile.WithEntries(beginning, kind, count, apart: false, ownParty: true));
             GrowsWithParties($"one {kind} in {beginning} to many", count =>
             {
                 var job = GrownFile.WithParties(beginning, "owner", count);
                 var entry = GrownFile.Sample(beginning, kind);
                 foreach (var name in (string[])["of", "claim"])
                     entry.Remove(name);
-                entry[list] = new JsonArray([.. Enumerable.Range(0, count).Select(i => (JsonNode)string.Create(CultureInfo.InvariantCulture, $"owner-{i}"))]);
+                entry[list] =
+                    new JsonArray(
+                        [.. Enumerable.Range(0, count).Select(i => (JsonNode)string.Create(CultureInfo.InvariantCulture, $"owner-{i}"))]);
                 job["entries"]!.AsArray().Add((JsonNode)entry);
                 return job;
             });
@@ -102,7 +109,8 @@ public sealed class GrowthTests
     public void Parties_of_a_capacity(string capacity)
     {
         foreach (var beginning in GrownFile.Beginnings)
-            GrowsWithParties($"parties that are {capacity} in {beginning}", count => GrownFile.WithParties(beginning, capacity, capacity == "construction-lender" ? count / 5 : count));
+            GrowsWithParties($"parties that are {capacity} in {beginning}", count =>
+                GrownFile.WithParties(beginning, capacity, capacity == "construction-lender" ? count / 5 : count));
     }
 
     [Theory]
@@ -119,13 +127,16 @@ public sealed class GrowthTests
     public void More_parties_than_a_work_has_are_refused()
     {
         var held = GrownFile.Beginning("alder-court")["parties"]!.AsArray().Count;
-        JobFileResult Read(int count) => JobFileReader.Read(GrownFile.Bytes(GrownFile.WithParties("alder-court", "owner", count - held)), "job.json");
+        JobFileResult Read(int count) =>
+            JobFileReader.Read(GrownFile.Bytes(GrownFile.WithParties("alder-court", "owner", count - held)), "job.json");
         Assert.IsType<JobFileResult.Read>(Read(JobFileReader.MostParties));
         var refused = Assert.IsType<JobFileResult.Refused>(Read(JobFileReader.MostParties + 1));
         Assert.StartsWith("at most 1,000 parties", Assert.Single(refused.Faults).Expected, StringComparison.Ordinal);
 
-        var lender = GrownFile.Beginning("alder-court")["parties"]!.AsArray().Count(party => party!["capacity"]!.GetValue<string>() == "construction-lender");
-        JobFileResult Lenders(int count) => JobFileReader.Read(GrownFile.Bytes(GrownFile.WithParties("alder-court", "construction-lender", count - lender)), "job.json");
+        var lender = GrownFile.Beginning("alder-court")["parties"]!.AsArray()
+            .Count(party => party!["capacity"]!.GetValue<string>() == "construction-lender");
+        JobFileResult Lenders(int count) =>
+            JobFileReader.Read(GrownFile.Bytes(GrownFile.WithParties("alder-court", "construction-lender", count - lender)), "job.json");
         Assert.IsType<JobFileResult.Read>(Lenders(JobFileReader.MostLenders));
         refused = Assert.IsType<JobFileResult.Refused>(Lenders(JobFileReader.MostLenders + 1));
         Assert.StartsWith("at most 200 construction lenders", Assert.Single(refused.Faults).Expected, StringComparison.Ordinal);
@@ -135,15 +146,19 @@ public sealed class GrowthTests
     [Fact]
     public void More_owners_notices_than_a_work_has_are_refused()
     {
-        JobFileResult Read(int count) => JobFileReader.Read(GrownFile.Bytes(GrownFile.WithEntries("cottonwood-school", "owner-recorded", count, apart: true)), "job.json");
-        var held = GrownFile.Beginning("cottonwood-school")["entries"]!.AsArray().Count(entry => entry!["what"]!.GetValue<string>() == "owner-recorded");
+        JobFileResult Read(int count) =>
+            JobFileReader.Read(GrownFile.Bytes(GrownFile.WithEntries("cottonwood-school", "owner-recorded", count, apart: true)),
+                "job.json");
+        var held = GrownFile.Beginning("cottonwood-school")["entries"]!.AsArray()
+            .Count(entry => entry!["what"]!.GetValue<string>() == "owner-recorded");
         Assert.IsType<JobFileResult.Read>(Read(JobFileReader.MostOwnersNotices - held));
         var refused = Assert.IsType<JobFileResult.Refused>(Read(JobFileReader.MostOwnersNotices - held + 1));
         Assert.StartsWith("at most 100 entries of this kind", Assert.Single(refused.Faults).Expected, StringComparison.Ordinal);
     }
 
     // Of the kind that is bounded, files up to the bound.
-    private static int Within(string kind, int count) => kind == "owner-recorded" ? count * (JobFileReader.MostOwnersNotices - 4) / (Few * Times) : count;
+    private static int Within(string kind, int count) =>
+        kind == "owner-recorded" ? count * (JobFileReader.MostOwnersNotices - 4) / (Few * Times) : count;
 
     // What is bounded may grow with the square as far as the bound, and no faster: the longer file is as long as one may be.
     private void GrowsWithParties(string what, Func<int, JsonObject> job)
@@ -162,7 +177,8 @@ public sealed class GrowthTests
         for (var round = 1; round < Rounds && (round < 2 || large.Seconds > most * small.Seconds); round++)
             (small, large) = (small.Or(Cost.Of(() => Work(less))), large.Or(Cost.Of(() => Work(more))));
         Assert.True(large.Seconds <= most * small.Seconds && large.Bytes <= most * small.Bytes, string.Create(CultureInfo.InvariantCulture,
-            $"{what}: {Times} times as long, {large.Seconds / small.Seconds:F1} times the time ({large.Seconds:F3} s), {(double)large.Bytes / small.Bytes:F1} times the memory; at most {most:F1}"));
+            $"{what}: {Times} times as long, {large.Seconds / small.Seconds:F1} times the time "
+                + $"({large.Seconds:F3} s), {(double)large.Bytes / small.Bytes:F1} times the memory; at most {most:F1}"));
         AttackAttribute.Tried(++grown);
     }
 
@@ -182,7 +198,11 @@ public sealed class GrowthTests
     private static JsonObject Structures(string beginning, int count)
     {
         var job = GrownFile.Beginning(beginning);
-        job["work"]!["structures"] = new JsonArray([.. Enumerable.Range(0, count).Select(i => (JsonNode)new JsonObject { ["id"] = string.Create(CultureInfo.InvariantCulture, $"s{i}"), ["text"] = "A house" })]);
+        job["work"]!["structures"] =
+            new JsonArray(
+                [.. Enumerable.Range(0, count)
+                    .Select(i =>
+                        (JsonNode)new JsonObject { ["id"] = string.Create(CultureInfo.InvariantCulture, $"s{i}"), ["text"] = "A house" })]);
         return job;
     }
 
@@ -193,7 +213,11 @@ public sealed class GrowthTests
         job["claimant"]!["license"] = new JsonObject
         {
             ["required"] = true,
-            ["active"] = new JsonArray([.. Enumerable.Range(0, count).Select(i => (JsonNode)new JsonObject { ["from"] = DayText.Write(first.PlusDays(3 * i)), ["to"] = DayText.Write(first.PlusDays((3 * i) + 1)) })]),
+            ["active"] =
+                new JsonArray(
+                    [.. Enumerable.Range(0, count)
+                        .Select(i => (JsonNode)new JsonObject { ["from"] =
+                            DayText.Write(first.PlusDays(3 * i)), ["to"] = DayText.Write(first.PlusDays((3 * i) + 1)) })]),
         };
         return job;
     }
@@ -209,7 +233,11 @@ public sealed class GrowthTests
             ["holdsTitleAs"] = new JsonObject
             {
                 ["form"] = "joint-tenants",
-                ["persons"] = new JsonArray([.. Enumerable.Range(0, count).Select(i => (JsonNode)new JsonObject { ["surname"] = string.Create(CultureInfo.InvariantCulture, $"Holder {i}") })]),
+                ["persons"] =
+                    new JsonArray(
+                        [.. Enumerable.Range(0, count)
+                            .Select(i =>
+                                (JsonNode)new JsonObject { ["surname"] = string.Create(CultureInfo.InvariantCulture, $"Holder {i}") })]),
             },
         });
         return job;
@@ -225,7 +253,8 @@ public sealed class GrowthTests
             ["form"] = "8132",
             ["through"] = "2026-04-30",
             ["amount"] = 100,
-            ["unpaidWaivers"] = new JsonArray([.. Enumerable.Range(0, count).Select(i => (JsonNode)DayText.Write(GrownFile.AsOf.PlusDays(-i)))]),
+            ["unpaidWaivers"] =
+                new JsonArray([.. Enumerable.Range(0, count).Select(i => (JsonNode)DayText.Write(GrownFile.AsOf.PlusDays(-i)))]),
         });
         return job;
     }
@@ -237,8 +266,12 @@ public sealed class GrowthTests
             return array.SelectMany((item, i) => ListsOf(item, string.Create(CultureInfo.InvariantCulture, $"{path}/{i}")));
         if (node is not JsonObject rule)
             return [];
-        var isList = rule["type"] is JsonValue type ? type.GetValueKind() == System.Text.Json.JsonValueKind.String && type.GetValue<string>() == "array"
+        var isList = rule["type"] is JsonValue type
+            ? type.GetValueKind() == System.Text.Json.JsonValueKind.String && type.GetValue<string>() == "array"
             : rule["type"] is JsonArray types && types.Any(one => one!.GetValue<string>() == "array");
-        return (isList ? (string[])[path] : []).Concat(rule.Where(part => part.Key is not ("if" or "then" or "else")).SelectMany(part => ListsOf(part.Value, $"{path}/{part.Key}")));
+        return (isList
+            ? (string[])[path]
+            : []).Concat(rule.Where(part => part.Key is not ("if" or "then" or "else"))
+            .SelectMany(part => ListsOf(part.Value, $"{path}/{part.Key}")));
     }
 }

@@ -94,7 +94,8 @@ internal static class Books
     private static IEnumerable<(string Name, string Text)> Parts(string sheet) =>
     [
         ("[Content_Types].xml",
-            $"{Declaration}<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"xml\" ContentType=\"application/xml\"/></Types>"),
+            $"{Declaration}<Types xmlns=\"http://schemas.openxmlformats.org/package/2006/content-types\"><Default Extension=\"xml\" "
+                + $"ContentType=\"application/xml\"/></Types>"),
         ("_rels/.rels", RelationsOf(("a", "xl/workbook.xml"))),
         (Book, BookOf("a")),
         (Relations, RelationsOf(("a", "worksheets/sheet1.xml"))),

@@ -28,7 +28,8 @@ internal static class HostileSheets
         new("last-row.xlsx", "one invoice in the last row there is, 1,048,576", () =>
             Books.Of(Books.HeaderRow + Books.Row(1048576, ["J1"]))) { Rows = 1_048_576 },
         new("unnumbered.xlsx", "rows and cells without their places", () => Books.Of(
-            "<row><c t=\"inlineStr\"><is><t>a</t></is></c><c t=\"inlineStr\"><is><t>b</t></is></c></row><row><c><v>1</v></c></row>")) { Rows = 2 },
+            "<row><c t=\"inlineStr\"><is><t>a</t></is></c><c "
+                + "t=\"inlineStr\"><is><t>b</t></is></c></row><row><c><v>1</v></c></row>")) { Rows = 2 },
         new("blank-area.xlsx", "a formatted and blank cell `XFD3`, and row 60,000", () =>
             Books.Of(Books.TwoRows + "<row r=\"3\"><c r=\"XFD3\"/></row><row r=\"60000\"/>")) { Rows = 60_000 },
         Sheet("large-blank-area", "a formatted and blank cell `XFD3`, and row 120,000",
@@ -39,8 +40,10 @@ internal static class HostileSheets
         Sheet("long-cell", "a cell of 32,768 letters", Books.HeaderRow + Books.Invoice(Books.Cell("J2", new string('x', 32_768)))),
         Sheet("long-number", "a number of 32,768 digits",
             Books.HeaderRow + Books.Invoice($"<c r=\"J2\"><v>{new string('1', 32_768)}</v></c>")),
-        Sheet("long-row", "a row of 31 cells of 32,767 letters", Books.HeaderRow + Books.Row(2, [.. Enumerable.Repeat(new string('x', 32_767), 26)])
-            .Replace("</row>", string.Concat("ABCDE".Select(c => Books.Cell($"A{c}2", new string('x', 32_767)))) + "</row>", StringComparison.Ordinal)),
+        Sheet("long-row", "a row of 31 cells of 32,767 letters", Books.HeaderRow
+            + Books.Row(2, [.. Enumerable.Repeat(new string('x', 32_767), 26)])
+            .Replace("</row>", string.Concat("ABCDE".Select(c => Books.Cell($"A{c}2", new string('x', 32_767)))) + "</row>",
+                StringComparison.Ordinal)),
         Sheet("pieces", "a cell whose text is in 401 pieces", Books.HeaderRow + Books.Invoice(
             $"<c r=\"J2\" t=\"inlineStr\"><is>{Books.Times("<r><t>x</t></r>", 401)}</is></c>")),
         Sheet("long-cell-in-pieces", "a cell of 100 pieces of 400 letters", Books.HeaderRow + Books.Invoice(

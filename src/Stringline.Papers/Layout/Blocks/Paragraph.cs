@@ -48,7 +48,8 @@ internal sealed record Paragraph(string Text, TypeStyle Style) : Block
             {
                 Height = Style.Pitch,
                 Before = first ? Before : 0,
-                ToNext = KeepRules.Line(i, lines.Count, MayPart) || (WithNext && i == lines.Count - 1) ? KeepTogether.Fast : KeepTogether.None,
+                ToNext = KeepRules.Line(i, lines.Count, MayPart) || (WithNext && i == lines.Count - 1)
+                    ? KeepTogether.Fast : KeepTogether.None,
                 Draw = (ink, x, y) =>
                 {
                     var start = Align == Align.Center ? (width - Indent - measure.Width(line, Style)) / 2 : 0;

@@ -22,7 +22,8 @@ internal sealed class ClaimantReading(Source source)
             DumpTrucks = fields?.Truth("dumpTrucks"),
         };
         if (claimant is { Installs: not null, Role: not (ClaimantRole.Supplier or ClaimantRole.EquipmentLessor) })
-            fields!.Fault("installs", fields.Raw("installs")!, "nothing: only of a supplier or an equipment lessor is it asked whether it installs");
+            fields!.Fault("installs", fields.Raw("installs")!, "nothing: only of a supplier or an equipment lessor is it asked whether it "
+                + "installs");
         fields?.Finish();
         return claimant;
     }
@@ -86,11 +87,13 @@ internal sealed class ClaimantReading(Source source)
             if (putBack < from)
                 fields.Fault("putBack", fields.Raw("putBack")!, $"a day not before {DayText.Write(from)}, on which the span begins");
             if (cause == LapseCause.Renewal && beyondControl is not null)
-                fields.Fault("beyondControl", fields.Raw("beyondControl")!, "nothing: only a certificate of insurance may come late for that, and no renewal (Bus. & Prof. Code §§ 7125.1(b), 7141.5)");
+                fields.Fault("beyondControl", fields.Raw("beyondControl")!, "nothing: only a certificate of insurance may come late for "
+                    + "that, and no renewal (Bus. & Prof. Code §§ 7125.1(b), 7141.5)");
             if (before is { To: null })
                 fields.Fault("a span after one without an end", "the span that goes on as the last of the list");
             else if (before is not null && from <= before.To)
-                fields.Fault("from", fields.Raw("from")!, $"a day after {DayText.Write(before.To.Value)}, on which the span before it ends");
+                fields.Fault("from", fields.Raw("from")!, $"a day after {DayText.Write(before.To.Value)}, on which the span before it "
+                    + $"ends");
             before = new LicenseSpan(from, to, putBack) { Cause = cause, Sent = sent, BeyondControl = beyondControl };
             spans.Add(before);
         }

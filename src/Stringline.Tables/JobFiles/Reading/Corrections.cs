@@ -1,8 +1,9 @@
 namespace Stringline.Tables.JobFiles.Reading;
 
 /// <summary>
-/// Which entry replaces which, itself or through others. Each has its place on one walk through all of them, from what is replaced to what replaces
-/// it; all that replace an entry stand between its place and its end. So no chain is walked twice, however many entries hang on it.
+/// Which entry replaces which, itself or through others. Each has its place on one walk through all of them, from what is replaced to what
+/// replaces it; all that replace an entry stand between its place and its end. So no chain is walked twice, however many entries hang on
+/// it.
 /// </summary>
 internal sealed class Corrections
 {
@@ -13,7 +14,8 @@ internal sealed class Corrections
     public Corrections(Dictionary<string, string> replacements)
     {
         var later = replacements.ToLookup(pair => pair.Value, pair => pair.Key, StringComparer.Ordinal);
-        var open = new Stack<(string Entry, bool IsEnd)>(later.Select(older => older.Key).Where(older => !replacements.ContainsKey(older)).Select(older => (older, false)));
+        var open = new Stack<(string Entry, bool IsEnd)>(later.Select(older => older.Key).Where(older => !replacements.ContainsKey(older))
+            .Select(older => (older, false)));
         var place = 0;
         while (open.TryPop(out var step))
         {
@@ -42,7 +44,9 @@ internal sealed class Corrections
         private readonly SortedList<int, int> outermost = [];
         private bool any;
 
-        /// <summary>Takes an entry in. False where others were met, none of which replaces it or is replaced by it, itself or through others.</summary>
+        /// <summary>
+        /// Takes an entry in. False where others were met, none of which replaces it or is replaced by it, itself or through others.
+        /// </summary>
         public bool AddsOne(string entry)
         {
             var isFirst = !any;

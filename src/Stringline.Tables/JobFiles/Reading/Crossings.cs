@@ -31,11 +31,13 @@ internal static class Crossings
             if (!entries.Contains(mention.Name))
                 source.Faults.Add(mention.Piece, mention.Path, () => Choice("the `id` of another entry", mention.Name, entries));
             else if (circular.Contains(mention.Name))
-                source.Faults.Add(mention.Piece, mention.Path, "the `id` of an entry that does not, itself or through others, replace this one");
+                source.Faults.Add(mention.Piece, mention.Path, "the `id` of an entry that does not, itself or through others, replace this "
+                    + "one");
         }
 
         var ofKind = source.Kinds.ToLookup(kind => kind.Value, kind => kind.Key, StringComparer.Ordinal);
-        foreach (var mention in source.Entries.Where(mention => mention.Name == mention.Entry || source.Kinds.GetValueOrDefault(mention.Name) != mention.What))
+        foreach (var mention in source.Entries.Where(mention =>
+            mention.Name == mention.Entry || source.Kinds.GetValueOrDefault(mention.Name) != mention.What))
         {
             // Of so many no choice is told, with or without the entry itself.
             source.Faults.Add(mention.Piece, mention.Path, () => Choice(
@@ -67,7 +69,8 @@ internal static class Crossings
         }
     }
 
-    private static string Capacities(PartyCapacity[] only) => string.Join(" or ", only.Select(capacity => $"\"{JobFileWords.Word(capacity)}\""));
+    private static string Capacities(PartyCapacity[] only) =>
+        string.Join(" or ", only.Select(capacity => $"\"{JobFileWords.Word(capacity)}\""));
 
     private static HashSet<string> Fitting(IReadOnlyList<Party> parties, PartyCapacity[] only) =>
         parties.Where(party => only.Contains(party.Capacity)).Select(party => party.Id).ToHashSet(StringComparer.Ordinal);

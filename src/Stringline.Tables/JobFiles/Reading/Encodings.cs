@@ -24,7 +24,8 @@ internal static class Encodings
         return new Fault(
             file,
             "",
-            string.Create(CultureInfo.InvariantCulture, $"a file that is not UTF-8: byte {at:N0} is 0x{bytes[at]:X2}, after \"{Before(bytes, at)}\""),
+            string.Create(CultureInfo.InvariantCulture,
+                $"a file that is not UTF-8: byte {at:N0} is 0x{bytes[at]:X2}, after \"{Before(bytes, at)}\""),
             Expected);
     }
 

@@ -19,7 +19,8 @@ internal sealed class FaultList(string file, ReadOnlyMemory<byte> utf8)
     [
         .. told.UnorderedItems.OrderBy(fault => fault.Priority).Select(fault => fault.Element),
         .. met <= MostTold ? [] : (Fault[])[new Fault(
-            file, "", string.Create(CultureInfo.InvariantCulture, $"{met - MostTold:N0} more {(met == MostTold + 1 ? "fault" : "faults")}, not told one by one"),
+            file, "", string.Create(CultureInfo.InvariantCulture,
+                $"{met - MostTold:N0} more {(met == MostTold + 1 ? "fault" : "faults")}, not told one by one"),
             "a file without any; mend those above first, since one often makes many")],
     ];
 

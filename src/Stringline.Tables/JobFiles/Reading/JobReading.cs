@@ -20,7 +20,8 @@ internal sealed class JobReading(Source source)
         var reading = new EntryReading(source);
         foreach (var (item, path) in fields.Items("entries"))
         {
-            if (Fields.Of(source, item, path, "an entry: an object in braces { }") is { } entry && reading.Entry(entry, entries.Count) is { } read)
+            if (Fields.Of(source, item, path, "an entry: an object in braces { }") is { } entry
+                && reading.Entry(entry, entries.Count) is { } read)
                 entries.Add(read);
         }
 

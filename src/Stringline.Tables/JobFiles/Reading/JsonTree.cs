@@ -65,7 +65,9 @@ internal static class JsonTree
     private static JsonPiece Leaf(JsonKind kind, ref Utf8JsonReader reader, string? text) =>
         new(kind, (int)reader.TokenStartIndex, (int)reader.BytesConsumed, text, [], []);
 
-    /// <summary>The text, or null where an escape stands for half a surrogate pair: JSON's grammar lets that pass, but it is no text.</summary>
+    /// <summary>
+    /// The text, or null where an escape stands for half a surrogate pair: JSON's grammar lets that pass, but it is no text.
+    /// </summary>
     private static string? Decoded(ref Utf8JsonReader reader)
     {
         try

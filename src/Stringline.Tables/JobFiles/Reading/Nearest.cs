@@ -3,7 +3,10 @@ namespace Stringline.Tables.JobFiles.Reading;
 /// <summary>Finds the known word that a misspelled one most likely means.</summary>
 public static class Nearest
 {
-    /// <summary>The candidate that needs the fewest single-letter edits, or null where none is near: at most one edit for every three letters. A number is not misspelled, it is another number.</summary>
+    /// <summary>
+    /// The candidate that needs the fewest single-letter edits, or null where none is near: at most one edit for every three letters. A
+    /// number is not misspelled, it is another number.
+    /// </summary>
     public static string? To(string word, IEnumerable<string> candidates)
     {
         if (word.Length > 60 || word.All(char.IsAsciiDigit))

@@ -16,7 +16,9 @@ internal sealed class PartyReading(Source source)
         {
             if (parties.Count == JobFileReader.MostParties && source.IsNew(item))
             {
-                source.Faults.Add(item, path, string.Create(CultureInfo.InvariantCulture, $"at most {JobFileReader.MostParties:N0} parties: every paper is told toward each of them"));
+                source.Faults.Add(item, path,
+                    string.Create(CultureInfo.InvariantCulture,
+                        $"at most {JobFileReader.MostParties:N0} parties: every paper is told toward each of them"));
                 break;
             }
 
@@ -45,7 +47,8 @@ internal sealed class PartyReading(Source source)
                 DeedRecorded = fields.Day("deedRecorded"),
             };
             if (party.Capacity == PartyCapacity.ConstructionLender && ++lenders > JobFileReader.MostLenders && source.IsNew(item))
-                fields.Fault("capacity", fields.Raw("capacity")!, string.Create(CultureInfo.InvariantCulture, $"at most {JobFileReader.MostLenders} construction lenders"));
+                fields.Fault("capacity", fields.Raw("capacity")!,
+                    string.Create(CultureInfo.InvariantCulture, $"at most {JobFileReader.MostLenders} construction lenders"));
             if (JobFileWords.Capacity.IndexOf(fields.Raw("capacity")?.Text) is not null)
                 OfItsCapacity(fields, party);
             Bankruptcy(fields, party);
@@ -65,7 +68,8 @@ internal sealed class PartyReading(Source source)
         var isLender = party.Capacity == PartyCapacity.ConstructionLender;
         var isLower = party.Capacity is PartyCapacity.Subcontractor or PartyCapacity.Supplier;
         Only(fields, "knownSince", isLender, "only of a construction lender is it asked since when it was known");
-        Only(fields, "madeToPlans", party.Capacity == PartyCapacity.Supplier, "only of a supplier is it asked whether it made its part to the plans");
+        Only(fields, "madeToPlans", party.Capacity == PartyCapacity.Supplier,
+            "only of a supplier is it asked whether it made its part to the plans");
         Only(fields, "worksUnder", isLower, "only of a subcontractor or supplier is it asked under which direct contractor it works");
         Only(fields, "tookTitleBy", isOwner, "only of an owner is it asked how it took title");
         Only(fields, "soldOn", isOwner, "only of an owner is it asked when it sold the land");
@@ -86,6 +90,7 @@ internal sealed class PartyReading(Source source)
         if (party.BankruptSince is not { } since)
             fields.Fault("bankruptUntil", fields.Raw("bankruptUntil")!, "`bankruptSince` beside it, the first day of the stay");
         else if (party.BankruptUntil < since)
-            fields.Fault("bankruptUntil", fields.Raw("bankruptUntil")!, $"a day not before {DayText.Write(since)}, on which the stay begins");
+            fields.Fault("bankruptUntil", fields.Raw("bankruptUntil")!,
+                $"a day not before {DayText.Write(since)}, on which the stay begins");
     }
 }

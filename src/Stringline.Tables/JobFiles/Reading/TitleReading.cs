@@ -38,7 +38,8 @@ internal sealed class TitleReading(Source source)
         if (holding.Persons.Count < least)
             fields.Fault(holding.Persons.Count == 1 ? "1 person" : $"{holding.Persons.Count} persons", $"`persons` with {who}");
         if (who.Length == 0 && holding.Persons.Count > 0)
-            fields.Fault("persons", fields.Raw("persons")!, "no persons: a company or public entity is indexed under the party's own `name`");
+            fields.Fault("persons", fields.Raw("persons")!, "no persons: a company or public entity is indexed under the party's own "
+                + "`name`");
         if (holding.Form == TitleForm.Trust && holding.Trust is null)
             fields.Fault("a trust without its name", "`trust` with the trust's name as the deed gives it");
         if (holding.Form != TitleForm.Trust && holding.Trust is not null)
@@ -54,7 +55,8 @@ internal sealed class TitleReading(Source source)
         var persons = new List<TitleHolder>();
         foreach (var (item, path) in fields.Items("persons"))
         {
-            if (Fields.Of(source, item, path, "a person: { \"surname\": text, \"given\": text } or { \"entity\": text }") is { } person && Person(person) is { } read)
+            if (Fields.Of(source, item, path, "a person: { \"surname\": text, \"given\": text } or { \"entity\": text }") is { } person
+                && Person(person) is { } read)
                 persons.Add(read);
         }
 
@@ -74,7 +76,9 @@ internal sealed class TitleReading(Source source)
         };
         fields.Finish();
         if (person.Entity is null == person.Surname is null)
-            fields.Fault(person.Entity is null ? "no name" : "an entity with a surname", "the `surname` of a natural person, or the whole name of an `entity`, and not both");
+            fields.Fault(person.Entity is null
+                ? "no name" : "an entity with a surname", "the `surname` of a natural person, or the whole name of an `entity`, and not "
+                    + "both");
         else if (person.Entity is not null && (person.Given ?? person.Suffix) is not null)
             fields.Fault("an entity with a given name or suffix", "an `entity` alone");
         return person;

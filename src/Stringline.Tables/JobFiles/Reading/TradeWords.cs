@@ -13,7 +13,8 @@ internal static class TradeWords
     {
         ["role"] =
         [
-            new("direct-contractor", "contractor", "general", "general-contractor", "gc", "prime", "prime-contractor", "main-contractor", "original-contractor", "builder"),
+            new("direct-contractor", "contractor", "general", "general-contractor", "gc", "prime", "prime-contractor", "main-contractor",
+                "original-contractor", "builder"),
             new("subcontractor", "sub", "sub-contractor", "subcontract", "specialty-contractor"),
             new("supplier", "vendor", "material-supplier", "materialman", "material-man", "dealer"),
             new("equipment-lessor", "lessor", "rental", "equipment-rental", "equipment"),
@@ -22,7 +23,8 @@ internal static class TradeWords
         ],
         ["capacity"] =
         [
-            new("direct-contractor", "contractor", "general", "general-contractor", "gc", "prime", "prime-contractor", "main-contractor", "original-contractor", "builder"),
+            new("direct-contractor", "contractor", "general", "general-contractor", "gc", "prime", "prime-contractor", "main-contractor",
+                "original-contractor", "builder"),
             new("subcontractor", "sub", "sub-contractor", "subcontract", "specialty-contractor"),
             new("supplier", "vendor", "material-supplier", "materialman", "material-man", "dealer"),
             new("owner", "property-owner", "homeowner", "home-owner", "landowner", "developer"),
@@ -70,7 +72,8 @@ internal static class TradeWords
             new("paid", "payment", "check", "payment-received"),
             new("credited", "credit-memo", "credit", "back-charge", "backcharge", "return"),
             new("retained", "retention", "retainage", "holdback"),
-            new("notice-given", "notice", "preliminary-notice", "prelim", "20-day-notice", "preliminary", "prelim-notice") { Beside = " with `notice`" },
+            new("notice-given", "notice", "preliminary-notice", "prelim", "20-day-notice", "preliminary", "prelim-notice") { Beside =
+                " with `notice`" },
             new("waived", "waiver", "lien-waiver", "conditional-waiver", "unconditional-waiver") { Beside = " with `form`" },
             new("claim-recorded", "lien", "mechanics-lien", "claim-of-lien", "lien-recorded"),
             new("stop-payment-given", "stop-notice", "stop-payment-notice", "stop-payment", "stop-notice-given"),

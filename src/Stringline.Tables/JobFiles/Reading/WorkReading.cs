@@ -45,7 +45,8 @@ internal sealed class WorkReading(Source source)
         }
 
         if (work.ResidentialStructures < work.Structures.Count)
-            fields.Fault("structures", fields.Raw("structures")!, $"no more structures than `residentialStructures` says: {work.ResidentialStructures}");
+            fields.Fault("structures", fields.Raw("structures")!,
+                $"no more structures than `residentialStructures` says: {work.ResidentialStructures}");
         return work;
     }
 
@@ -140,7 +141,8 @@ internal sealed class WorkReading(Source source)
         foreach (var name in names)
         {
             if (kind != needed && fields.Has(name))
-                fields.Fault(name, fields.Raw(name)!, $"nothing: it is asked of a {JobFileWords.Word(needed)} work only, and `kind` is \"{JobFileWords.Word(kind)}\"");
+                fields.Fault(name, fields.Raw(name)!, $"nothing: it is asked of a {JobFileWords.Word(needed)} work only, and `kind` is "
+                    + $"\"{JobFileWords.Word(kind)}\"");
         }
     }
 }

@@ -26,7 +26,8 @@ public readonly record struct Cell
     private readonly decimal number;
     private readonly LocalDate day;
 
-    private Cell(CellKind kind, string? text, decimal number, LocalDate day) => (Kind, this.text, this.number, this.day) = (kind, text, number, day);
+    private Cell(CellKind kind, string? text, decimal number, LocalDate day) =>
+        (Kind, this.text, this.number, this.day) = (kind, text, number, day);
 
     /// <summary>What it holds.</summary>
     public CellKind Kind { get; }
@@ -49,7 +50,9 @@ public readonly record struct Cell
     /// <summary>A cell with a day.</summary>
     public static Cell Of(LocalDate day) => new(CellKind.Day, null, 0m, day);
 
-    /// <summary>A spreadsheet's binary number: brought back to the decimal that was typed, 15 digits at most as spreadsheets show them.</summary>
+    /// <summary>
+    /// A spreadsheet's binary number: brought back to the decimal that was typed, 15 digits at most as spreadsheets show them.
+    /// </summary>
     public static Cell OfBinary(double value) =>
         double.IsFinite(value) && Math.Abs(value) < 1e15 ? Of((decimal)value) : Of(value.ToString("R", CultureInfo.InvariantCulture));
 
@@ -69,7 +72,8 @@ public readonly record struct Cell
         if (text is null)
             return null;
         var plain = text.AsSpan().Trim();
-        if (plain.Length == text.Length && !plain.ContainsAny('\n', '\r', '\t') && !plain.Contains('\u00A0') && !plain.Contains("  ", StringComparison.Ordinal))
+        if (plain.Length == text.Length && !plain.ContainsAny('\n', '\r', '\t') && !plain.Contains('\u00A0')
+            && !plain.Contains("  ", StringComparison.Ordinal))
             return text;
         return string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
     }

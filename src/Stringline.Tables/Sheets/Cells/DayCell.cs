@@ -5,7 +5,9 @@ namespace Stringline.Tables.Sheets.Cells;
 /// <summary>In which order a file writes the parts of a day such as 3/4/2026.</summary>
 public enum DayOrder
 {
-    /// <summary>As in the United States, month first, unless the file itself shows that it writes the day first; then it is refused.</summary>
+    /// <summary>
+    /// As in the United States, month first, unless the file itself shows that it writes the day first; then it is refused.
+    /// </summary>
     MonthFirstUnlessShown,
 
     /// <summary>Month first: somebody said so.</summary>
@@ -21,7 +23,8 @@ public enum DayOrder
 /// <param name="BothWays">Whether it could be read with month or day first, to different days.</param>
 /// <param name="OnlyDayFirst">Whether it is a day only if the day is written first.</param>
 /// <param name="OnlyMonthFirst">Whether it is a day only if the month is written first.</param>
-public readonly record struct DayReading(LocalDate? Day, string? Expected, bool BothWays = false, bool OnlyDayFirst = false, bool OnlyMonthFirst = false);
+public readonly record struct DayReading(LocalDate? Day, string? Expected, bool BothWays = false, bool OnlyDayFirst = false,
+    bool OnlyMonthFirst = false);
 
 /// <summary>
 /// Reads days as accounting systems write them: M/D/YYYY, MM-DD-YY, 2026-03-02, 20260302, Mar 2, 2026, 2-Mar-2026, spreadsheet serials;
@@ -122,10 +125,12 @@ public static class DayCell
             return new(null, "a day of the calendar: there is no month " + month.ToString(CultureInfo.InvariantCulture));
         return day >= 1 && day <= CalendarSystem.Iso.GetDaysInMonth(year, month)
             ? new(new LocalDate(year, month, day), null)
-            : new(null, FormattableString.Invariant($"a day of the calendar: {Name(month)} {year} has {CalendarSystem.Iso.GetDaysInMonth(year, month)} days"));
+            : new(null, string.Create(CultureInfo.InvariantCulture,
+                $"a day of the calendar: {Name(month)} {year} has {CalendarSystem.Iso.GetDaysInMonth(year, month)} days"));
     }
 
-    private static DayReading InRange(LocalDate day) => day.Year is >= FirstYear and <= LastYear ? new(day, null) : new(null, $"a day from {FirstYear} to {LastYear}");
+    private static DayReading InRange(LocalDate day) =>
+        day.Year is >= FirstYear and <= LastYear ? new(day, null) : new(null, $"a day from {FirstYear} to {LastYear}");
 
     private static string Name(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
 
@@ -143,7 +148,8 @@ public static class DayCell
         for (var i = 0; i < Months.Length; i++)
         {
             var full = Name(i + 1);
-            if (full.StartsWith(text, StringComparison.OrdinalIgnoreCase) || text.Equals(Months[i] == "sep" ? "sept" : Months[i], StringComparison.OrdinalIgnoreCase))
+            if (full.StartsWith(text, StringComparison.OrdinalIgnoreCase)
+                || text.Equals(Months[i] == "sep" ? "sept" : Months[i], StringComparison.OrdinalIgnoreCase))
                 return i + 1;
         }
 

@@ -65,7 +65,8 @@ public static class MoneyCell
         var point = rest.IndexOf('.');
         if (point >= 0 && rest[(point + 1)..].TrimEnd('0').Length > 2)
             return "an amount in dollars and whole cents";
-        return decimal.TryParse(rest, NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture, out var amount)
+        return decimal.TryParse(rest, NumberStyles.AllowDecimalPoint | NumberStyles.AllowThousands, CultureInfo.InvariantCulture,
+            out var amount)
             ? Checked(marks == 1 ? -amount : amount, out dollars)
             : Shapes;
     }

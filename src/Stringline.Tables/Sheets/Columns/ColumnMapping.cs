@@ -2,7 +2,9 @@ using Stringline.Tables.Sheets.Cells;
 
 namespace Stringline.Tables.Sheets.Columns;
 
-/// <summary>How the tables of one accounting system are to be read: saved once, used for every import. As JSON: <see cref="MappingJson"/>.</summary>
+/// <summary>
+/// How the tables of one accounting system are to be read: saved once, used for every import. As JSON: <see cref="MappingJson"/>.
+/// </summary>
 public sealed record ColumnMapping
 {
     /// <summary>Nothing said: everything by the words of the headers.</summary>
@@ -11,7 +13,10 @@ public sealed record ColumnMapping
     /// <summary>What the rows are; null where the headers show it.</summary>
     public TableKind? Kind { get; init; }
 
-    /// <summary>The header of a column, as the file writes it, or <c>column F</c>; an empty text for a column that no header stands for. Columns not named here are known by their words.</summary>
+    /// <summary>
+    /// The header of a column, as the file writes it, or <c>column F</c>; an empty text for a column that no header stands for. Columns not
+    /// named here are known by their words.
+    /// </summary>
     public IReadOnlyDictionary<Column, string> Headers { get; init; } = new Dictionary<Column, string>();
 
     /// <summary>What a row is by its type, as the column of types writes it. Types not named here are known by their words.</summary>

@@ -36,7 +36,8 @@ public sealed class HeaderRow
     public Cell Of(SheetRow row, Column column) => row.At(places.GetValueOrDefault(column, -1));
 
     /// <summary>The headers that mean nothing to the import.</summary>
-    public IReadOnlyList<string> NotUsed => [.. Row.Cells.Where((cell, i) => !cell.IsEmpty && !places.ContainsValue(i)).Select(cell => cell.ToString())];
+    public IReadOnlyList<string> NotUsed =>
+        [.. Row.Cells.Where((cell, i) => !cell.IsEmpty && !places.ContainsValue(i)).Select(cell => cell.ToString())];
 
     /// <summary>Whether a later row is the same headers again, as reports print them on each page.</summary>
     public bool IsRepeatedIn(SheetRow row)
@@ -45,7 +46,8 @@ public sealed class HeaderRow
         {
             var expected = i < folded.Length ? folded[i] : "";
             var cell = row.At(i);
-            if (cell.Kind is CellKind.Number or CellKind.Day || (expected.Length == 0) != cell.IsEmpty || (expected.Length > 0 && expected != ColumnWords.Fold(cell.ToString())))
+            if (cell.Kind is CellKind.Number or CellKind.Day || (expected.Length == 0) != cell.IsEmpty
+                || (expected.Length > 0 && expected != ColumnWords.Fold(cell.ToString())))
                 return false;
         }
 
@@ -64,7 +66,8 @@ public sealed class HeaderRow
     {
         var header = row.At(place).ToString();
         var fold = ColumnWords.Fold(header);
-        return fold.Length > 0 && row.At(place).Kind == CellKind.Text && row.Cells.Count(cell => ColumnWords.Fold(cell.ToString()) == fold) == 1 ? header : "column " + Letters(place);
+        return fold.Length > 0 && row.At(place).Kind == CellKind.Text && row.Cells.Count(cell => ColumnWords.Fold(cell.ToString()) == fold)
+            == 1 ? header : "column " + Letters(place);
     }
 
     /// <summary>Finds the headers among a table's first rows.</summary>
@@ -99,14 +102,17 @@ public sealed class HeaderRow
         var wanted = mapping.Kind is { } kind1
             ? string.Join(", ", ColumnWords.Needed(kind1).Select(column => ColumnWords.Example(column, kind1)))
             : "Job number, Invoice number and Amount (invoices), or Payment date and Amount paid (payments), or Job number (jobs)";
-        throw new SheetException(file, "", $"no row of headers among the first {MostRowsAbove} rows", $"a row with {wanted}; {ImportAsk.Columns}");
+        throw new SheetException(file, "", $"no row of headers among the first {MostRowsAbove} rows",
+            $"a row with {wanted}; {ImportAsk.Columns}");
     }
 
-    // A column called "Type" may tell of lumber and steel: found by its header alone it counts only where it holds a type of row that is known.
+    // A column called "Type" may tell of lumber and steel: found by its header alone it counts only where it holds a type of row that is
+    // known.
     private static HeaderRow WithTypes(HeaderRow header, IReadOnlyList<SheetRow> first, ColumnMapping mapping)
     {
         if (!header.Has(Column.RowType) || mapping.Headers.ContainsKey(Column.RowType)
-            || first.Any(row => row.Line > header.Row.Line && header.Of(row, Column.RowType) is { IsEmpty: false } cell && mapping.KindOf(cell.ToString()) is not null))
+            || first.Any(row => row.Line > header.Row.Line && header.Of(row, Column.RowType) is { IsEmpty: false } cell
+                && mapping.KindOf(cell.ToString()) is not null))
         {
             return header;
         }
@@ -116,13 +122,15 @@ public sealed class HeaderRow
     }
 
     private static bool ShowsPayments(HeaderRow header) =>
-        Rank(header, Column.PaidDay) is { } day && ColumnWords.Fold(header.Row.At(header.places[Column.PaidDay]).ToString()) != "date" && day >= 0;
+        Rank(header, Column.PaidDay) is { } day && ColumnWords.Fold(header.Row.At(header.places[Column.PaidDay]).ToString()) != "date"
+        && day >= 0;
 
     private static bool ShowsInvoices(HeaderRow header) => header.Has(Column.Furnished)
         || (header.Has(Column.InvoiceDay) && ColumnWords.Fold(header.Row.At(header.places[Column.InvoiceDay]).ToString()) != "date");
 
     private static int? Rank(HeaderRow header, Column column) =>
-        header.places.TryGetValue(column, out var place) ? ColumnWords.Rank(column, header.Kind, header.Row.At(place).ToString()) ?? 0 : null;
+        header.places.TryGetValue(column, out var place)
+        ? ColumnWords.Rank(column, header.Kind, header.Row.At(place).ToString()) ?? 0 : null;
 
     private static HeaderRow? TryAt(string file, SheetRow row, TableKind kind, ColumnMapping mapping)
     {
@@ -153,7 +161,8 @@ public sealed class HeaderRow
         // One column means one thing: "Date" is the day of payment or of nothing else of the same table.
         foreach (var shared in places.GroupBy(pair => pair.Value).Where(group => group.Count() > 1))
         {
-            foreach (var (column, _) in shared.OrderBy(pair => ColumnWords.Rank(pair.Key, kind, row.At(pair.Value).ToString()) ?? -1).Skip(1).ToList())
+            foreach (var (column, _) in shared.OrderBy(pair => ColumnWords.Rank(pair.Key, kind, row.At(pair.Value).ToString()) ?? -1)
+                .Skip(1).ToList())
                 places.Remove(column);
         }
 
@@ -177,7 +186,8 @@ public sealed class HeaderRow
         if (header.StartsWith("column ", StringComparison.Ordinal) && Place(header[7..]) is { } place)
             return place < row.Cells.Count ? [place] : [];
         var folded = ColumnWords.Fold(header);
-        return [.. Enumerable.Range(0, row.Cells.Count).Where(i => row.At(i).Kind == CellKind.Text && ColumnWords.Fold(row.At(i).ToString()) == folded)];
+        return [.. Enumerable.Range(0, row.Cells.Count)
+            .Where(i => row.At(i).Kind == CellKind.Text && ColumnWords.Fold(row.At(i).ToString()) == folded)];
     }
 
     private static int? Place(string letters)
@@ -187,7 +197,8 @@ public sealed class HeaderRow
         return letters.Aggregate(0, (sum, c) => (sum * 26) + c - 'A' + 1) - 1;
     }
 
-    internal static string Letters(int place) => (place >= 26 ? ((char)('A' + (place / 26) - 1)).ToString() : "") + (char)('A' + (place % 26));
+    internal static string Letters(int place) =>
+        (place >= 26 ? ((char)('A' + (place / 26) - 1)).ToString() : "") + (char)('A' + (place % 26));
 
     private static SheetException Refuse(string file, SheetRow row, Sentence found, Sentence expected) =>
         new(file, string.Create(CultureInfo.InvariantCulture, $"line {row.Line}"), found, expected);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Stringline.Tables.Sheets.Cells;
@@ -8,7 +9,8 @@ namespace Stringline.Tables.Sheets.Columns;
 public static class MappingJson
 {
     private const string Format = "stringline-columns/1";
-    private static readonly JsonWriterOptions Options = new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+    private static readonly JsonWriterOptions Options =
+        new() { Indented = true, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
     private static readonly string[] Orders = ["month-first-unless-shown", "month-first", "day-first"];
 
     /// <summary>Writes a mapping.</summary>
@@ -70,7 +72,8 @@ public static class MappingJson
                         mapping = mapping with { Kind = Find(file, field.Name, Text(file, field), Enum.GetValues<TableKind>(), Word) };
                         break;
                     case "days":
-                        mapping = mapping with { Days = Find(file, field.Name, Text(file, field), Enum.GetValues<DayOrder>(), order => Orders[(int)order]) };
+                        mapping = mapping with { Days =
+                            Find(file, field.Name, Text(file, field), Enum.GetValues<DayOrder>(), order => Orders[(int)order]) };
                         break;
                     case "sheet":
                         mapping = mapping with { Sheet = Text(file, field) };
@@ -92,11 +95,13 @@ public static class MappingJson
                 }
             }
 
-            return format == Format ? mapping with { Headers = headers, Types = types } : throw Refuse(file, "format", $"\"{format}\"", $"\"{Format}\"");
+            return format == Format
+                ? mapping with { Headers = headers, Types = types } : throw Refuse(file, "format", $"\"{format}\"", $"\"{Format}\"");
         }
         catch (JsonException e)
         {
-            throw Refuse(file, FormattableString.Invariant($"line {e.LineNumber + 1}"), "text that is not JSON", "a mapping as --save-mapping writes it");
+            throw Refuse(file, string.Create(CultureInfo.InvariantCulture, $"line {e.LineNumber + 1}"), "text that is not JSON",
+                "a mapping as --save-mapping writes it");
         }
     }
 
@@ -127,5 +132,6 @@ public static class MappingJson
         ? field.Value.GetString()!
         : throw Refuse(file, field.Name, field.Value.GetRawText(), "a text");
 
-    private static SheetException Refuse(string file, string path, string found, string expected) => new(new Fault(file, path, found, expected));
+    private static SheetException Refuse(string file, string path, string found, string expected) =>
+        new(new Fault(file, path, found, expected));
 }

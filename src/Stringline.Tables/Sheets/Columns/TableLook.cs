@@ -28,7 +28,9 @@ public sealed record TableLook
     /// <summary>What each column is understood as, by its place from 0; a column that is not used is not here.</summary>
     public IReadOnlyDictionary<int, Column> Meanings { get; private init; } = new Dictionary<int, Column>();
 
-    /// <summary>The types that the column of types holds, as written, each once, with what a row of it is; null where nobody has said.</summary>
+    /// <summary>
+    /// The types that the column of types holds, as written, each once, with what a row of it is; null where nobody has said.
+    /// </summary>
     public IReadOnlyList<(string Type, RowKind? Kind)> Types { get; private init; } = [];
 
     /// <summary>Why the table cannot be read so; null where it can.</summary>
@@ -66,11 +68,15 @@ public sealed record TableLook
 
             // What looks most like headers: the first of the rows with the most texts.
             var guess = first.MaxBy(row => row.Cells.Count(cell => cell.Kind == CellKind.Text));
-            return new TableLook { Header = guess, Rows = Under(rows, guess), Kind = mapping.Kind, Meanings = Guess(guess, mapping), Unclear = unclear };
+            return new TableLook { Header = guess, Rows = Under(rows, guess), Kind = mapping.Kind, Meanings = Guess(guess, mapping),
+                Unclear = unclear };
         }
     }
 
-    /// <summary>The mapping that reads this table by a person's choice. A column that its words would show and that was not chosen is said to be in no column.</summary>
+    /// <summary>
+    /// The mapping that reads this table by a person's choice. A column that its words would show and that was not chosen is said to be in
+    /// no column.
+    /// </summary>
     /// <param name="kind">What the rows are.</param>
     /// <param name="chosen">What each column means, by its place from 0; each meaning once.</param>
     /// <param name="given">What was said of days and of the sheet.</param>
@@ -95,7 +101,8 @@ public sealed record TableLook
     {
         ArgumentNullException.ThrowIfNull(mapping);
         var folded = Header?.Cells.Select(cell => ColumnWords.Fold(cell.ToString())).ToHashSet(StringComparer.Ordinal) ?? [];
-        return mapping.Headers.Values.Where(IsName).All(name => folded.Contains(ColumnWords.Fold(name))) && mapping.Headers.Values.Any(IsName);
+        return mapping.Headers.Values.Where(IsName).All(name => folded.Contains(ColumnWords.Fold(name)))
+            && mapping.Headers.Values.Any(IsName);
     }
 
     /// <summary>The columns that a table of some kind can have.</summary>
@@ -111,7 +118,8 @@ public sealed record TableLook
     /// <param name="place">From 0.</param>
     public static string Letters(int place) => HeaderRow.Letters(place);
 
-    private static List<(string Type, RowKind? Kind)> TypesOf(SheetFile file, HeaderRow header, ColumnMapping mapping) => !header.Has(Column.RowType) ? [] :
+    private static List<(string Type, RowKind? Kind)> TypesOf(SheetFile file, HeaderRow header, ColumnMapping mapping) =>
+        !header.Has(Column.RowType) ? [] :
     [
         .. file.Rows().Where(row => row.Line > header.Row.Line && !header.IsRepeatedIn(row)).Take(MostRowsForTypes)
             .Select(row => header.Of(row, Column.RowType)).Where(cell => !cell.IsEmpty).Select(cell => cell.ToString())
@@ -120,7 +128,8 @@ public sealed record TableLook
 
     private static bool IsName(string header) => header.Length > 0 && !header.StartsWith("column ", StringComparison.Ordinal);
 
-    private static List<SheetRow> Under(List<SheetRow> rows, SheetRow header) => [.. rows.Where(row => row.Line > header.Line).Take(MostShown)];
+    private static List<SheetRow> Under(List<SheetRow> rows, SheetRow header) =>
+        [.. rows.Where(row => row.Line > header.Line).Take(MostShown)];
 
     private static Dictionary<int, Column> Guess(SheetRow header, ColumnMapping mapping)
     {
@@ -129,7 +138,8 @@ public sealed record TableLook
             return guess;
         foreach (var column in ColumnWords.Of(kind))
         {
-            var places = mapping.Headers.TryGetValue(column, out var said) ? (said.Length == 0 ? [] : HeaderRow.Said(header, said)) : HeaderRow.ByWords(header, column, kind);
+            var places = mapping.Headers.TryGetValue(column, out var said)
+                ? (said.Length == 0 ? [] : HeaderRow.Said(header, said)) : HeaderRow.ByWords(header, column, kind);
             if (places is [var place])
                 guess.TryAdd(place, column);
         }

@@ -1,3 +1,4 @@
+using System.Globalization;
 namespace Stringline.Tables.Sheets.Reading;
 
 /// <summary>Which part of a workbook each of its sheets lies in, as the reader finds it (ECMA-376 part 1, § 12.3.24 and 18.2.19).</summary>
@@ -19,7 +20,7 @@ internal sealed class BookParts
         sheets.Add((reader.GetAttribute("name") ?? "", reader.GetAttribute("id", Documents) ?? ""));
         if (sheets.Count > TableLimits.MostSheets)
             throw new TooLargeException("a workbook with hundreds of sheets",
-                FormattableString.Invariant($"at most {TableLimits.MostSheets}; or save the sheet as CSV"));
+                string.Create(CultureInfo.InvariantCulture, $"at most {TableLimits.MostSheets}; or save the sheet as CSV"));
     });
 
     /// <summary>Reads the list of relations.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Xml;
 
@@ -19,7 +20,7 @@ internal static class CheckedXml
         catch (XmlException e)
         {
             throw new InvalidDataException(
-                FormattableString.Invariant(
+                string.Create(CultureInfo.InvariantCulture,
                     $"a part of it is not the XML of a workbook, from line {e.LineNumber}, position {e.LinePosition} on"), e);
         }
         catch (DecoderFallbackException e)

@@ -57,7 +57,7 @@ internal static class CsvTable
     }
 
     private static SheetException Refuse(string path, int line, string found, string expected) =>
-        new(new Fault(path, FormattableString.Invariant($"line {line}"), found, expected));
+        new(new Fault(path, string.Create(CultureInfo.InvariantCulture, $"line {line}"), found, expected));
 
     private static string N(long number) => number.ToString("N0", CultureInfo.InvariantCulture);
 

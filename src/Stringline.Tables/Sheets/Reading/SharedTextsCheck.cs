@@ -26,11 +26,11 @@ internal sealed class SharedTextsCheck(CancellationToken stop)
                 text.Begin();
                 break;
             case XmlNodeType.Element:
-                text.Piece(reader, FormattableString.Invariant($"shared text {Count}"));
+                text.Piece(reader, string.Create(CultureInfo.InvariantCulture, $"shared text {Count}"));
                 break;
             case XmlNodeType.Text or XmlNodeType.CDATA or XmlNodeType.SignificantWhitespace or XmlNodeType.Whitespace when reader.Depth > 1:
                 if ((characters += text.Add(reader,
-                    FormattableString.Invariant($"shared text {Count}"))) > TableLimits.MostSharedCharacters)
+                    string.Create(CultureInfo.InvariantCulture, $"shared text {Count}"))) > TableLimits.MostSharedCharacters)
                 {
                     throw new TooLargeException(
                         $"a workbook with more than {N(TableLimits.MostSharedCharacters)} characters of shared texts",

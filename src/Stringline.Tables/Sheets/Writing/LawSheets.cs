@@ -16,10 +16,12 @@ public static class LawSheets
         ArgumentNullException.ThrowIfNull(assessment);
         return new(
             "Waterfall",
-            [new("step", Width: 34), new("amount", Look.Money), new("section", Width: 28), new("why", Width: 90), new("entries", Width: 30)],
+            [new("step", Width: 34), new("amount", Look.Money), new("section", Width: 28), new("why", Width: 90),
+                new("entries", Width: 30)],
             [
                 .. assessment.Amount.Steps.Select(step => (IReadOnlyList<Cell>)
-                    [Cell.Of(step.Title), Cell.Of(step.Amount), Cell.Of(step.Why.Section), Cell.Of(step.Why.Text), Cell.Of(string.Join(' ', step.Why.Facts.Select(fact => fact.Path)))]),
+                    [Cell.Of(step.Title), Cell.Of(step.Amount), Cell.Of(step.Why.Section), Cell.Of(step.Why.Text),
+                        Cell.Of(string.Join(' ', step.Why.Facts.Select(fact => fact.Path)))]),
                 Sum(assessment.Amount),
             ]);
     }
@@ -28,7 +30,10 @@ public static class LawSheets
     private static IReadOnlyList<Cell> Sum(Waterfall amount) =>
     [
         Cell.Of(amount.Title), amount.IsUnknown ? default : Cell.Of(amount.Demand), Cell.Of(amount.Section),
-        amount.IsUnknown ? Cell.Of("not known") : amount.IsBand ? Cell.Of($"{LawText.Money(amount.AtLeast)} to {LawText.Money(amount.AtMost)} on the readings that are open") : default, default,
+        amount.IsUnknown
+            ? Cell.Of("not known") : amount.IsBand
+            ? Cell.Of($"{LawText.Money(amount.AtLeast)} to {LawText.Money(amount.AtMost)} on the readings that are open") : default,
+            default,
     ];
 
     /// <summary>Every day of every finding: a row for each reading.</summary>
@@ -38,10 +43,12 @@ public static class LawSheets
         return new(
             "Days",
             [
-                new("finding", Width: 30), new("what", Width: 40), new("standing"), new("act by", Look.Day), new("what is left of it", Width: 60), new("reading", Width: 40), new("day", Look.Day),
+                new("finding", Width: 30), new("what", Width: 40), new("standing"), new("act by", Look.Day),
+                    new("what is left of it", Width: 60), new("reading", Width: 40), new("day", Look.Day),
                 new("rolled", Look.Day), new("sections", Width: 60),
             ],
-            assessment.Findings.Where(finding => finding.ActBy is not null || finding.Readings.Count > 0).SelectMany(finding => Rows(finding, assessment.AsOf)));
+            assessment.Findings.Where(finding => finding.ActBy is not null || finding.Readings.Count > 0)
+                .SelectMany(finding => Rows(finding, assessment.AsOf)));
     }
 
     private static IEnumerable<IReadOnlyList<Cell>> Rows(Finding finding, LocalDate asOf)
@@ -51,7 +58,8 @@ public static class LawSheets
         Law.Reasoning.Reading?[] readings = finding.Readings.Count == 0 ? [null] : [.. finding.Readings];
         return readings.Select(reading => (IReadOnlyList<Cell>)
         [
-            Cell.Of(finding.Id), Cell.Of(finding.Title), Cell.Of(finding.Standing.Word()), Day(finding.ActBy), left, Cell.Of(reading?.Name), Day(reading?.Day), Day(reading?.Rolled), sections,
+            Cell.Of(finding.Id), Cell.Of(finding.Title), Cell.Of(finding.Standing.Word()), Day(finding.ActBy), left, Cell.Of(reading?.Name),
+                Day(reading?.Day), Day(reading?.Rolled), sections,
         ]);
     }
 

@@ -8,13 +8,17 @@ using Cell = Stringline.Tables.Sheets.Cells.Cell;
 
 namespace Stringline.Tables.Sheets.Writing;
 
-/// <summary>Writes tables as CSV (UTF-8 with a mark, so that spreadsheets show accents) and as XLSX. Memory does not grow with the rows.</summary>
+/// <summary>
+/// Writes tables as CSV (UTF-8 with a mark, so that spreadsheets show accents) and as XLSX. Memory does not grow with the rows.
+/// </summary>
 public static class SheetWriter
 {
     private const string MoneyFormat = "#,##0.00;[Red]-#,##0.00";
     private const string DayFormat = "yyyy-mm-dd";
 
-    /// <summary>Writes CSV. A text that a spreadsheet would take for a formula is led by an apostrophe: names come from other people.</summary>
+    /// <summary>
+    /// Writes CSV. A text that a spreadsheet would take for a formula is led by an apostrophe: names come from other people.
+    /// </summary>
     public static void WriteCsv(Stream stream, Sheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);

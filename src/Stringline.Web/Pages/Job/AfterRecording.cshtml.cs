@@ -7,7 +7,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Web.Pages.Job;
 
-/// <summary>The time after a claim of lien was taken to the counter: what happened there, and what must be done within the 90 days.</summary>
+/// <summary>
+/// The time after a claim of lien was taken to the counter: what happened there, and what must be done within the 90 days.
+/// </summary>
 internal sealed class AfterRecordingModel(Desk office, NavLinks ways) : PageModel
 {
     /// <summary>The job's id.</summary>

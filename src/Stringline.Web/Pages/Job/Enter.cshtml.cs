@@ -1,3 +1,4 @@
+using System.Globalization;
 using Microsoft.AspNetCore.Mvc;
 using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Office.Entering;
@@ -118,7 +119,8 @@ internal sealed class EnterModel(Desk office, WaitingProofs waiting) : PageModel
         if (Step == "save" && Expected == Job.Stored.Tip.Sequence)
             return Save(draft.Entries);
         if (Step == "save" && draft.Entries.All(entry => WrittenSince.Holds(Job.Stored, Expected, entry)))
-            return Redirect($"/job/{Id}/enter?written={LastAlike(draft.Entries[0]) + 1 - draft.Entries.Count}{Several(draft.Entries)}&again=1");
+            return Redirect(
+                $"/job/{Id}/enter?written={LastAlike(draft.Entries[0]) + 1 - draft.Entries.Count}{Several(draft.Entries)}&again=1");
         Since = WrittenSince.Of(Job.Stored, Expected);
         return Show(job, draft.Entries);
     }
@@ -221,11 +223,13 @@ internal sealed class EnterModel(Desk office, WaitingProofs waiting) : PageModel
         return Page();
     }
 
-    private static string Several(IReadOnlyList<Entry> entries) => entries.Count == 1 ? "" : FormattableString.Invariant($"&count={entries.Count}");
+    private static string Several(IReadOnlyList<Entry> entries) =>
+        entries.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $"&count={entries.Count}");
 
     private IActionResult Save(IReadOnlyList<Entry> entries)
     {
-        JobChange[] changes = [.. entries.Select(entry => new JobChange.Happened(entry) { Proofs = [.. Papers.Select(paper => paper.Proof)] })];
+        JobChange[] changes =
+            [.. entries.Select(entry => new JobChange.Happened(entry) { Proofs = [.. Papers.Select(paper => paper.Proof)] })];
         switch (office.Append(Id, Expected, changes))
         {
             case AppendOutcome.Appended:

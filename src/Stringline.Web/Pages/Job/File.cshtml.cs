@@ -113,7 +113,8 @@ internal sealed class FileModel(Desk office) : PageModel
         }
 
         // Asked where county, ZIP or city was changed; what stood so before is asked on the job’s page.
-        if (CountyDoubt.Of(job.Work.Site) is { } doubt && !doubt.IsAlso(Job.Facts.Work.Site) && !doubt.IsConfirmedBy(Typed[CountyDoubt.Field]))
+        if (CountyDoubt.Of(job.Work.Site) is { } doubt && !doubt.IsAlso(Job.Facts.Work.Site)
+            && !doubt.IsConfirmedBy(Typed[CountyDoubt.Field]))
         {
             Doubt = doubt;
             return Page();
@@ -184,7 +185,8 @@ internal sealed class FileModel(Desk office) : PageModel
         _ => value,
     };
 
-    private static List<(string, string, string)> Differences(List<(string Label, string Value)> before, List<(string Label, string Value)> after)
+    private static List<(string, string, string)> Differences(List<(string Label, string Value)> before,
+        List<(string Label, string Value)> after)
     {
         var was = before.ToDictionary(row => row.Label, row => row.Value, StringComparer.Ordinal);
         var now = after.ToDictionary(row => row.Label, row => row.Value, StringComparer.Ordinal);

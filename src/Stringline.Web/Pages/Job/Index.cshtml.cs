@@ -56,7 +56,8 @@ internal sealed class IndexModel(Desk office, NavLinks ways) : PageModel
         : null;
 
     /// <summary>The page on which a step is done.</summary>
-    public Link WayOf(Law.Plan.NextStep step) => ways.To(Job.Id, new Store.AssessedStep(step.Finding, step.Do, "", step.ActBy, step.Standing));
+    public Link WayOf(Law.Plan.NextStep step) =>
+        ways.To(Job.Id, new Store.AssessedStep(step.Finding, step.Do, "", step.ActBy, step.Standing));
 
     /// <summary>The papers that prove an entry, as links, and the way to attach one.</summary>
     public Entering.EntryProofs ProofsOf(Law.Facts.Entry entry) => Entering.EntryProofs.Of(Job.Stored, entry);

@@ -62,7 +62,8 @@ internal sealed class PaperModel(Desk office, NavLinks ways, PaperWorkbench benc
     public IReadOnlyList<Link> Afterwards => [.. AfterPaper.Of(Asked.Paper, Asked.Options, Job, ways)];
 
     /// <summary>The address of one of the files.</summary>
-    public string Address(string file) => $"/job/{Id}/papers/{Asked.Paper.Id}/{Uri.EscapeDataString(file)}{Asked.Query(Job.Stored.Tip.Sequence)}";
+    public string Address(string file) =>
+        $"/job/{Id}/papers/{Asked.Paper.Id}/{Uri.EscapeDataString(file)}{Asked.Query(Job.Stored.Tip.Sequence)}";
 
     /// <summary>Shows it.</summary>
     public IActionResult OnGet()

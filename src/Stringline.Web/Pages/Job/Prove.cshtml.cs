@@ -55,7 +55,8 @@ internal sealed class ProveModel(Desk office, WaitingProofs waiting) : PageModel
         proofs.AddRange(await ProofFiles.TakeAsync(Request.Form.Files, Faults).ConfigureAwait(false));
         if (proofs.Count == 0)
             Faults.Add(ProofFiles.Field, "Choose a file.");
-        if (Faults.None && office.Append(Id, Expected, new JobChange.Proved(Job.Stored.RowOf(Entry).Sequence, proofs)) is AppendOutcome.Appended)
+        if (Faults.None && office.Append(Id, Expected, new JobChange.Proved(Job.Stored.RowOf(Entry).Sequence, proofs))
+            is AppendOutcome.Appended)
         {
             waiting.Release(Kept);
             return Redirect($"/job/{Id}#entry-{Entry}");

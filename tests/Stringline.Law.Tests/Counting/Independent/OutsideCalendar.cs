@@ -9,12 +9,15 @@ internal static class OutsideCalendar
     /// Every weekday of 2024 to 2035 on which the two differ must be among the expected ones, and every expected one must be
     /// a difference. Weekends are left out: the courts' list closes them all, whatever an outside calendar names.
     /// </summary>
-    public static void AssertDiffersOnlyOn(Func<LocalDate, bool> closedOutside, IEnumerable<string> onlyOutside, IEnumerable<string> onlyHere)
+    public static void AssertDiffersOnlyOn(Func<LocalDate, bool> closedOutside, IEnumerable<string> onlyOutside,
+        IEnumerable<string> onlyHere)
     {
         var weekdays = Days.OfYears(2024, 2035).Where(day => day.DayOfWeek is not (IsoDayOfWeek.Saturday or IsoDayOfWeek.Sunday)).ToList();
 
-        Assert.Equal(onlyOutside.Select(Days.Day).Order(), weekdays.Where(day => closedOutside(day) && !OpenDays.Statutory.IsCourtHoliday(day)));
-        Assert.Equal(onlyHere.Select(Days.Day).Order(), weekdays.Where(day => !closedOutside(day) && OpenDays.Statutory.IsCourtHoliday(day)));
+        Assert.Equal(onlyOutside.Select(Days.Day).Order(),
+            weekdays.Where(day => closedOutside(day) && !OpenDays.Statutory.IsCourtHoliday(day)));
+        Assert.Equal(onlyHere.Select(Days.Day).Order(),
+            weekdays.Where(day => !closedOutside(day) && OpenDays.Statutory.IsCourtHoliday(day)));
     }
 
     /// <summary>The rows of a committed data file: comment lines and the heading left out.</summary>
@@ -50,7 +53,9 @@ internal static class OutsideCalendar
         "2030-11-29", "2031-11-28", "2032-11-26", "2033-11-25", "2034-11-24", "2035-11-23",
     ];
 
-    /// <summary>Columbus Day, second Monday in October: a federal and a State holiday, no judicial one since 2022 (Stats. 2021 ch. 283).</summary>
+    /// <summary>
+    /// Columbus Day, second Monday in October: a federal and a State holiday, no judicial one since 2022 (Stats. 2021 ch. 283).
+    /// </summary>
     public static readonly string[] ColumbusDay =
     [
         "2024-10-14", "2025-10-13", "2026-10-12", "2027-10-11", "2028-10-09", "2029-10-08",

@@ -11,7 +11,9 @@ public sealed class UsCaHolidaysTests
     /// <summary>The library moves 31 March off a Sunday but not off a Saturday; rule 1.11 does both.</summary>
     private static readonly string[] March31OnSaturday = ["2029-03-30", "2035-03-30"];
 
-    /// <summary>The library counts the observance of Veterans Day as a bank day, not a public one; Gov. Code § 6701 and rule 1.11 move it.</summary>
+    /// <summary>
+    /// The library counts the observance of Veterans Day as a bank day, not a public one; Gov. Code § 6701 and rule 1.11 move it.
+    /// </summary>
     private static readonly string[] VeteransDayObserved = ["2028-11-10", "2029-11-12", "2034-11-10", "2035-11-12"];
 
     [Fact]

@@ -10,7 +10,8 @@ internal static class FieldsOfTheFile
     private static readonly JsonObject Definitions = Schema["$defs"]!.AsObject();
 
     /// <summary>The kinds of entry, such as <c>owner-told-us</c>.</summary>
-    public static IEnumerable<string> EntryKinds => Definitions.Select(d => d.Value!["properties"]?["what"]?["const"]?.GetValue<string>()).OfType<string>();
+    public static IEnumerable<string> EntryKinds =>
+        Definitions.Select(d => d.Value!["properties"]?["what"]?["const"]?.GetValue<string>()).OfType<string>();
 
     /// <summary>Whether there is a field at a path: <c>work.use</c> of the head, <c>owner-told-us.mailed</c> of an entry.</summary>
     public static bool Has(string path)

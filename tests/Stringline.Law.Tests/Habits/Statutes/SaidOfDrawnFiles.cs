@@ -6,17 +6,24 @@ using Stringline.Law.Counting;
 
 namespace Stringline.Law.Tests.Habits.Statutes;
 
-/// <summary>What the law says of some thousands of drawn job files, always the same ones: which findings, on which sections, and what it asks.</summary>
+/// <summary>
+/// What the law says of some thousands of drawn job files, always the same ones: which findings, on which sections, and what it asks.
+/// </summary>
 internal static partial class SaidOfDrawnFiles
 {
     private const int Files = 3000;
 
     private static readonly Lazy<(Dictionary<string, HashSet<string>> Sections, HashSet<string> Questions)> Said = new(Gather);
 
-    /// <summary>Why a run that draws fewer files, as a mutation run does, has nothing to hold the tables against: a rare finding may be missing.</summary>
+    /// <summary>
+    /// Why a run that draws fewer files, as a mutation run does, has nothing to hold the tables against: a rare finding may be missing.
+    /// </summary>
     public static string? TooFew => Times.AtMost(Files) < Files ? "Rare findings are made by the whole number of files only." : null;
 
-    /// <summary>Of each finding by its id, less the number of a second one of its kind, the sections that its reasons name, roads not taken included.</summary>
+    /// <summary>
+    /// Of each finding by its id, less the number of a second one of its kind, the sections that its reasons name, roads not taken
+    /// included.
+    /// </summary>
     public static IReadOnlyDictionary<string, HashSet<string>> SectionsOfFindings => Said.Value.Sections;
 
     /// <summary>The questions asked.</summary>
@@ -62,23 +69,34 @@ internal static partial class SaidOfDrawnFiles
         }
     }
 
-    // What the draws may never make: a public utility, ten dollars paid with a notice, a claim that outlives its article, a design professional's
-    // lien that was paid, a part of a claim that is not
-    // disputed, disputed work that was accepted, a lender that objects to a bond.
+    // What the draws may never make: a public utility, ten dollars paid with a notice, a claim that outlives its article, a design
+    // professional's lien that was paid, a part of a claim that is not disputed, disputed work that was accepted, a lender that objects to
+    // a bond.
     private static IEnumerable<(JobFile Job, LocalDate AsOf)> Seldom =>
     [
-        (new JobBuilder().Role(ClaimantRole.Subcontractor).Work(w => w with { PublicUtility = true }).HirerPaid("2026-03-16", 12_000m).Build(), new(2026, 6, 1)),
-        (new JobBuilder().PublicWork().Furnished("2026-01-05", 500m).Notice("2026-01-05", Manner.CertifiedMail, "city", "direct").Completed("2026-02-10", CompletionTheory.Acceptance)
-            .StopPaymentGiven("2026-02-11", 500m, false, "city").Which(e => (StopPaymentGiven)e with { TenDollars = true }).Build(), new(2026, 2, 16)),
-        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2029-12-03", "2029-12-05", 500m).Build(), new(2030, 2, 1)),
-        (Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").Paid("2025-12-08", 24_000m).Build(), new(2025, 12, 10)),
-        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2026-06-01", "2026-06-03", 500m)
+        (new JobBuilder().Role(ClaimantRole.Subcontractor).Work(w => w with { PublicUtility = true }).HirerPaid("2026-03-16", 12_000m)
+            .Build(), new(2026, 6, 1)),
+        (new JobBuilder().PublicWork().Furnished("2026-01-05", 500m).Notice("2026-01-05", Manner.CertifiedMail, "city", "direct")
+            .Completed("2026-02-10", CompletionTheory.Acceptance)
+            .StopPaymentGiven("2026-02-11", 500m, false, "city").Which(e => (StopPaymentGiven)e with { TenDollars = true })
+            .Build(), new(2026, 2, 16)),
+        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) })
+            .DisputeClaim("2029-12-03", "2029-12-05", 500m).Build(), new(2030, 2, 1)),
+        (Architect.Job().WillNotCommence("2025-09-22").DefaultNotice("2025-10-20", 24_000m).Design("2025-11-07").Paid("2025-12-08", 24_000m)
+            .Build(), new(2025, 12, 10)),
+        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) })
+            .DisputeClaim("2026-06-01", "2026-06-03", 500m)
             .Add(i => new ConferenceHeld { Index = i, On = JobBuilder.When("2026-08-03") }).Build(), new(2026, 8, 10)),
-        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) }).DisputeClaim("2026-06-01", "2026-06-03", 500m)
-            .Add(i => new DisputeClaimAnswered { Index = i, On = JobBuilder.When("2026-06-15"), Undisputed = 200m }).Build(), new(2026, 10, 10)),
-        (new JobBuilder().Lender().Furnished("2026-03-02", 500m).Notice("2026-03-04", Manner.CertifiedMail, "owner", "direct", "bank").StopPaymentGiven("2026-03-10", 500m, true, "bank")
+        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Contract(c => c with { On = new LocalDate(2026, 3, 2) })
+            .DisputeClaim("2026-06-01", "2026-06-03", 500m)
+            .Add(i => new DisputeClaimAnswered { Index = i, On = JobBuilder.When("2026-06-15"), Undisputed = 200m })
+            .Build(), new(2026, 10, 10)),
+        (new JobBuilder().Lender().Furnished("2026-03-02", 500m).Notice("2026-03-04", Manner.CertifiedMail, "owner", "direct", "bank")
+            .StopPaymentGiven("2026-03-10", 500m, true, "bank")
             .Add(i => new BondObjected { Index = i, On = JobBuilder.When("2026-03-16"), By = "bank" }).Build(), new(2026, 3, 20)),
-        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner").Add(i => new DisputedWorkDone { Index = i, On = JobBuilder.When("2026-06-01"), Accepted = new LocalDate(2026, 6, 4) }).Build(), new(2026, 8, 10)),
+        (new JobBuilder().Role(ClaimantRole.DirectContractor, "owner")
+            .Add(i => new DisputedWorkDone { Index = i, On = JobBuilder.When("2026-06-01"), Accepted = new LocalDate(2026, 6, 4) })
+            .Build(), new(2026, 8, 10)),
     ];
 
     private static JobFile OfALargeProject(JobFile job, decimal price) => OfADirectContractor(job, WorkKind.Private) with
@@ -122,7 +140,8 @@ internal static partial class SaidOfDrawnFiles
         ],
         Entries =
         [
-            .. job.Entries.Select(e => e is NoticeGiven notice ? notice with { To = [.. notice.To.Select(id => id == "owner" ? "agent" : id)] } : e),
+            .. job.Entries.Select(e => e is NoticeGiven notice
+                ? notice with { To = [.. notice.To.Select(id => id == "owner" ? "agent" : id)] } : e),
             new ClaimServed { Index = job.Entries.Count, On = Day(120), To = ["direct"], Manner = Manner.CertifiedMail },
             new ClaimRecorded { Index = job.Entries.Count + 1, On = Day(122) },
         ],

@@ -14,17 +14,8 @@ public sealed class FindingsLastTests
     private static readonly string[] MayTakeThem = ["Assessment", "Composition", "Plan.NextSteps", "Plan.Outlook", "Reasoning.Finding"];
 
     [Fact]
-<<<<<<< HEAD
-    public void No_rule_takes_a_finding()
-    {
-        string[] taken = [.. Takers.Where(t => !MayTakeThem.Contains(t.Type)).Select(t => t.Name).Distinct().Order(StringComparer.Ordinal)];
-
-        Assert.True(taken.Length == 0, string.Join('\n', taken));
-    }
-=======
     public void No_rule_takes_a_finding() =>
         Assert.Empty(Takers.Where(t => !MayTakeThem.Contains(t.Type)).Select(t => t.Name).Distinct().Order(StringComparer.Ordinal));
->>>>>>> law-pay
 
     [Fact]
     public void Whoever_may_take_one_does() =>

@@ -106,6 +106,7 @@ public static class StoreBench
         var (wall, used) = (watch.Elapsed.TotalSeconds, (Process.GetCurrentProcess().TotalProcessorTime - processor).TotalSeconds);
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
-            $"{what,-42}{count,10:N0} {unit,-9}{wall,9:F3} s wall {used,9:F3} s processor {count / wall,12:N0} {unit}/s   peak {Process.GetCurrentProcess().PeakWorkingSet64 / 1048576,5} MB"));
+            $"{what,-42}{count,10:N0} {unit,-9}{wall,9:F3} s wall {used,9:F3} s processor {count
+                / wall,12:N0} {unit}/s   peak {Process.GetCurrentProcess().PeakWorkingSet64 / 1048576,5} MB"));
     }
 }

@@ -20,14 +20,16 @@ internal static class Agreement
             {
                 if (expected[rule] == 0 || expected[rule] != got[rule])
                     differences.Add(
-                        $"  {jobs[i].File.Name}, {SixDays.Names[rule]}: Stringline {Words(expected[rule])}, {engine} {Words(got[rule])}\n    {jobs[i].Plain}");
+                        $"  {jobs[i].File.Name}, {SixDays.Names[rule]}: Stringline {Words(expected[rule])}, {engine} {Words(
+                            got[rule])}\n    {jobs[i].Plain}");
             }
         }
 
         if (differences.Count > 0)
         {
             throw new DisagreementException(
-                $"{engine} and the law library disagree {differences.Count} times in {jobs.Count} jobs:\n{string.Join('\n', differences.Take(Shown))}");
+                $"{engine} and the law library disagree {differences.Count} times in {jobs.Count} jobs:\n{string.Join('\n',
+                    differences.Take(Shown))}");
         }
     }
 

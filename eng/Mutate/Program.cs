@@ -82,7 +82,8 @@ try
                     table.Add(folder, mutant, outcome);
                     if (outcome == Outcome.Survived || file is not null)
                         Console.WriteLine(
-                            $"{outcome} {Path.GetFileName(mutant.Tree.FilePath)}:{mutant.Line} {mutant.Kind}: {mutant.Was} -> {mutant.Is}{(outcome == Outcome.Survived ? "" : $" | {detail}")}");
+                            $"{outcome} {Path.GetFileName(mutant.Tree.FilePath)}:{mutant.Line} {mutant.Kind}: {mutant.Was} -> {mutant.Is}{(
+                                outcome == Outcome.Survived ? "" : $" | {detail}")}");
                     if (++done % 50 == 0)
                         Console.WriteLine($"{folder}: {done} of {all} after {clock.Elapsed:mm\\:ss}");
                 }

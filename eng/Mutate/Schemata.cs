@@ -122,7 +122,8 @@ internal static class Schemata
         var arguments =
             string.Join(", ",
                 parameters.Select(p =>
-                    $"{(p.Modifiers.Any(SyntaxKind.OutKeyword) ? "out " : p.Modifiers.Any(SyntaxKind.RefKeyword) ? "ref " : "")}{p.Identifier}"));
+                    $"{(p.Modifiers.Any(SyntaxKind.OutKeyword)
+                        ? "out " : p.Modifiers.Any(SyntaxKind.RefKeyword) ? "ref " : "")}{p.Identifier}"));
         var copyHead = $"private {(modifiers.Any(SyntaxKind.StaticKeyword) ? "static " : "")}{type} ";
         var copyParameters =
             string.Join(", ", parameters.Select(p => p.WithModifiers([.. p.Modifiers.Where(m => !m.IsKind(SyntaxKind.ThisKeyword))])

@@ -32,6 +32,7 @@ internal sealed class Table
         var noticed = Count(Outcome.Killed) + Count(Outcome.TimedOut);
         var all = noticed + Count(Outcome.Survived);
         var percent = all == 0 ? "" : (100m * noticed / all).ToString("0.0", CultureInfo.InvariantCulture) + " %";
-        return $"| {name} | {all} | {Count(Outcome.Killed)} | {Count(Outcome.TimedOut)} | {Count(Outcome.Survived)} | {percent} | {Count(Outcome.DoesNotCompile)} |";
+        return $"| {name} | {all} | {Count(Outcome.Killed)} | {Count(Outcome.TimedOut)} | {Count(Outcome.Survived)} | {percent} | {Count(
+            Outcome.DoesNotCompile)} |";
     }
 }

@@ -106,7 +106,8 @@ internal sealed class Worker : IDisposable
             }
 
             answers.WriteLine(failure is null ? $"{Outcome.Survived} {run.Count} tests"
-                : $"{(failure.Contains(Schemata.NeverEnds, StringComparison.Ordinal) ? Outcome.TimedOut : Outcome.Killed)} {failure.ReplaceLineEndings(" ")}");
+                : $"{(failure.Contains(Schemata.NeverEnds, StringComparison.Ordinal)
+                    ? Outcome.TimedOut : Outcome.Killed)} {failure.ReplaceLineEndings(" ")}");
         }
 
         return 0;

@@ -62,8 +62,8 @@ internal static class Conditions
         // pending.
         new("prosecution.five-years", []) { DoubtIfLost = ["lien-right"], DoubtToo = ["lien-right"] },
         new("design-lien.prosecution.five-years", []) { DoubtIfLost = ["design-lien.right"], DoubtToo = ["design-lien.right"] },
-        // Without the notice of default, ten days before the claim is recorded, there is no design professional's lien (Civ. Code §
-        // 8304(c)).
+        // Without the notice of default, ten days before the claim is recorded, there is no design professional's lien
+        // (Civ. Code § 8304(c)).
         new("design-lien.demand-last-day", ["design-lien.right"]),
         // An action enforces a claim that was recorded in time and after its notice of demand and default (Civ. Code §§ 8304(c), 8312).
         new("design-lien.last-day", []) { DoubtToo = ["design-lien.enforcement-last-day"] },

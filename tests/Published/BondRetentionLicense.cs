@@ -139,8 +139,8 @@ public sealed class BondRetentionLicense
         Now = "License lost; and with it the lien, where the work is private. The span put back later is entered with the day on which it "
             + "was put back, and does not count: its certificate was late for no cause beyond control (§ 7125.1(b)), and where the file "
             + "does not say so, that is in doubt. That day is not in what was read, only that it was years later. That an exemption was "
-            + "filed which was not true is entered as want of good faith; where the file does not say so, a court must hear it (§ "
-            + "7031(e)).",
+            + "filed which was not true is entered as want of good faith; where the file does not say so, a court must hear it "
+            + "(§ 7031(e)).",
         Takes =
         [
             new("as it was: a school job", School().Work(w => w with { Kind = WorkKind.Public }),

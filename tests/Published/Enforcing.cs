@@ -22,8 +22,8 @@ public sealed class Enforcing
         Question = "May credit be given twice, the second notice late? Does the year, counted from the last work, bar the suit?",
         Held = "More than one extension is allowed, if mutual; the year had not begun, since the work waited for acceptance.",
         Then = "Without credit the last day was 21 April 1957, a Sunday; with it 13 February 1958, so the suit was in time.",
-        Now = "The same shape: the second credit, recorded after the 90 days, holds only while nobody bought or lent in good faith (§ "
-            + "8460(b)(2)), so the time under the first alone "
+        Now = "The same shape: the second credit, recorded after the 90 days, holds only while nobody bought or lent in good faith "
+            + "(§ 8460(b)(2)), so the time under the first alone "
             + "stands beside it and the suit is in doubt until that is known; whether the agreement is mutual is asked.",
         Takes =
         [
@@ -366,8 +366,8 @@ public sealed class Enforcing
         Question = "Release, and who pays?",
         Held = "Granted; costs of $480.00 and fees of $1,600.00 to the owner.",
         Then = "Current law.",
-        Now = "Expired. The order ends the lien, not the debt (§ 8480(b)): the demand stays what it is. Fees are the prevailing party's (§ "
-            + "8488(c)).",
+        Now = "Expired. The order ends the lien, not the debt (§ 8480(b)): the demand stays what it is. Fees are the prevailing party's "
+            + "(§ 8488(c)).",
         Takes =
         [
             // Recorded on any day that leaves more than 90 before the ruling; the petition was earlier still.

@@ -19,7 +19,8 @@ public static class Expect
         var band = Found(answer, id).Band;
         var found = (band is null ? null : LawText.IsoDay(band.Earliest.Day), band?.Latest is { } end ? LawText.IsoDay(end.Day) : null);
         return found == (earliest, latest)
-            ? null : $"{id}: expected from {earliest} to {latest ?? "no known end"}, is from {found.Item1} to {found.Item2 ?? "no known end"}.";
+            ? null : $"{id}: expected from {earliest} to {latest ?? "no known end"}, is from {found.Item1} to {found.Item2
+                ?? "no known end"}.";
     };
 
     /// <summary>The day to plan on.</summary>

@@ -114,8 +114,8 @@ public sealed class Principles
         Question = "Is it good for want of harm?",
         Held = "No.",
         Then = "Stop notice lost.",
-        Now = "The same, lien and stop payment notice; a certificate of mailing does not help (it does only for the copy of the claim, § "
-            + "8416(c)(1)). Each manner of § 8110 does.",
+        Now = "The same, lien and stop payment notice; a certificate of mailing does not help (it does only for the copy of the claim, "
+            + "§ 8416(c)(1)). Each manner of § 8110 does.",
         Takes =
         [
             new("first-class with a certificate of mailing", Mailed(Manner.CertificateOfMailing), "2026-03-01",

@@ -124,8 +124,8 @@ public sealed class WorkedChains
     private static JobBuilder Noticed() => Done(Subcontractor(), "2026-05-31").OwnerRecorded("2026-06-01", states: "2026-05-31");
 
     /// <summary>
-    /// Stop payment notice: the same last day as the claim; sue after ten days, and within 90 after the end of the time to give it (§§
-    /// 8508(b), 8550).
+    /// Stop payment notice: the same last day as the claim; sue after ten days, and within 90 after the end of the time to give it
+    /// (§§ 8508(b), 8550).
     /// </summary>
     [Fact]
     [Proves("Civ. Code § 8508(b)")]

@@ -70,8 +70,8 @@ public sealed class QuestionTests(Chromium chromium)
         await Press(page, "Write it");
         await page.GetByText("Written: 1 job added").First.WaitForAsync();
 
-        // 4,310.55 less a credit of 310.55 and a payment of 600.00. No notice was given, and a late one reaches back 20 days (Civ. Code §
-        // 8204(a)).
+        // 4,310.55 less a credit of 310.55 and a payment of 600.00. No notice was given, and a late one reaches back 20 days
+        // (Civ. Code § 8204(a)).
         await visit.Go("/job/1");
         Assert.Contains("owed $3,400.00; a notice mailed today reaches $0.00 of it, and all later deliveries",
             await page.InnerTextAsync("main"), StringComparison.Ordinal);

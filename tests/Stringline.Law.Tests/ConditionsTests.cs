@@ -27,8 +27,8 @@ public sealed class ConditionsTests
         ("payment-bond.notice-last-day", ["payment-bond.action-last-day", "payment-bond.amount"], "Civ. Code §§ 8612, 9560"),
         ("federal-bond.notice-last-day", ["federal-bond.action-first-day", "federal-bond.action-last-day", "federal-bond.amount"],
             "40 U.S.C. § 3133(b)(2)"),
-        ("design-lien.demand-last-day", ["design-lien.right", "design-lien.last-day", "design-lien.enforcement-last-day"], "Civ. Code § "
-            + "8304(c)"),
+        ("design-lien.demand-last-day", ["design-lien.right", "design-lien.last-day", "design-lien.enforcement-last-day"], ""
+            + "Civ. Code § 8304(c)"),
         ("lien-right", ["lien-right.property", "lien-right.rank", "claim-of-lien.enforceable"], "Civ. Code § 8400"),
     ];
 

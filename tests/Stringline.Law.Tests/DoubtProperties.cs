@@ -70,5 +70,8 @@ public sealed class DoubtProperties
                         $"{finding.Id}: lost, settled {settled.Standing}");
                 }
             },
-            print: t => $"{t.Item6}: {t.Item2(new DayFact.Between(t.Item3, t.Item3.PlusDays(t.Item4)))} settled +{t.Item5} in {t.Item1.Work.Kind} {t.Item1.Work.PaymentBond} {t.Item1.Print()}", iter: Tries);
+            print: t => $"{t.Item6}: {t.Item2(
+                new DayFact.Between(t.Item3,
+                    t.Item3.PlusDays(t.Item4)))} settled +{t.Item5} in {t.Item1.Work.Kind} {t.Item1.Work.PaymentBond} {t.Item1.Print()}",
+                        iter: Tries);
 }

@@ -12,8 +12,8 @@ namespace Stringline.Papers.Tests;
 public sealed class ConvertedClaimTests
 {
     /// <summary>
-    /// Civ. Code § 8319(a)(3), (4): it states what it is, for the amount of the unpaid lien, and is recorded as a mechanics lien; Gov. Code
-    /// § 27361.6: the number.
+    /// Civ. Code § 8319(a)(3), (4): it states what it is, for the amount of the unpaid lien, and is recorded as a mechanics lien;
+    /// Gov. Code § 27361.6: the number.
     /// </summary>
     [Theory]
     [InlineData("This claim is a converted design professional lien")]

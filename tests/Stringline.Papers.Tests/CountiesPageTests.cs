@@ -55,8 +55,10 @@ public sealed class CountiesPageTests
             of the page stands behind each value. **Ask** marks what stands on a page without a date or with one more than five years old,
             and where two pages disagree; what was not read is left out and named in the last column. Prices are dollars.
 
-            {offices.Count(o => o.HasPrices)} offices have a price here, {offices.Count(o => o.Words(RecorderField.Counter) is not null)} a street, {
-            offices.Count(o => o.Words(RecordUntil) is not null)} a last time for recording, {offices.Count(o => o.Words(Payee) is not null)}
+            {offices.Count(o =>
+                o.HasPrices)} offices have a price here, {offices.Count(o => o.Words(RecorderField.Counter) is not null)} a street, {
+            offices.Count(o =>
+                o.Words(RecordUntil) is not null)} a last time for recording, {offices.Count(o => o.Words(Payee) is not null)}
             a payee. Of {offices.Count(o => o.IsFromMemory)} nothing was read: {string.Join(", ", offices.Where(o => o.IsFromMemory)
                 .Select(o => o.County))}.
 
@@ -84,7 +86,8 @@ public sealed class CountiesPageTests
         foreach (var office in offices)
         {
             text.Append($"| {office.County} | {Told(office, Base)} | {Told(office, ExtraPage)} | {Told(office, Fraud)} | "
-                + $"{Told(office, NoticeFirst)} | {Told(office, office.Words(ConformedPerPage) is null ? ConformedCopy : ConformedPerPage)} | "
+                + $"{Told(office, NoticeFirst)} | {Told(office, office.Words(ConformedPerPage) is null
+                    ? ConformedCopy : ConformedPerPage)} | "
                 + $"{NotRead(office, Prices)} |\n");
         }
 

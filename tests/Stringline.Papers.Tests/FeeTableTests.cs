@@ -67,8 +67,8 @@ public sealed class FeeTableTests
     {
         var fee = RecordingFee.Of(RecorderTable.For(county, Jobs.Day("2026-11-30")), request);
         Assert.True(total == fee.Total, $"{county}, {sum}: {fee.Total} instead of {total}\n{string.Join('\n', fee.Parts)}");
-        Assert.All(fee.Parts, part => Assert.True(part.Section.StartsWith("Gov. Code "
-            + "§", StringComparison.Ordinal) || part.Id == "conformed-copy", part.ToString()));
+        Assert.All(fee.Parts, part => Assert.True(part.Section.StartsWith(""
+            + "Gov. Code §", StringComparison.Ordinal) || part.Id == "conformed-copy", part.ToString()));
     }
 
     [Fact]

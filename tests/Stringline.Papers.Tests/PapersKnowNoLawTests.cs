@@ -94,7 +94,7 @@ public sealed partial class PapersKnowNoLawTests
             .Concat(new[] { "Office", "Cli", "Web" }.SelectMany(part => Lines("src/Stringline." + part))))
         {
             foreach (var word in Word().Matches(text).Select(match => match.Groups[1].Value).Where(ids.Contains))
-                yield return (file, word, text.Contains($"}} = new(\"{word}\"", StringComparison.Ordinal));
+                yield return (file, word, Describing().Match(text).Groups[1].Value == word);
         }
     }
 
@@ -112,6 +112,10 @@ public sealed partial class PapersKnowNoLawTests
 
     [GeneratedRegex(@"\.Plus(?:Days|Weeks|Months|Years)\(|\bPeriod\.|\bOpenDays\b|\bAssessment\.Of\(")]
     private static partial Regex Counting();
+
+    // The description of a paper, whole or with its first words on a line of their own.
+    [GeneratedRegex(@"(?:} = |^\s*)new\(""([a-z0-9-]+)""")]
+    private static partial Regex Describing();
 
     // "waiver-8132", or in an address: /papers/waiver-8132.
     [GeneratedRegex(@"(?:""|/papers/)([a-z]+(?:-[a-z0-9]+)*)(?=[""?/])")]

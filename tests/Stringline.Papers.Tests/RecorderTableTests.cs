@@ -188,8 +188,8 @@ public sealed class RecorderTableTests
             office.Dollars(RecorderField.FurtherReference)));
     }
 
-    // As the offices' own pages have it; San Diego's ordinance of 2023 is the newest of the dated ones (Civ. Code § 8214; Gov. Code §
-    // 27361.9).
+    // As the offices' own pages have it; San Diego's ordinance of 2023 is the newest of the dated ones (Civ. Code § 8214;
+    // Gov. Code § 27361.9).
     [Theory]
     [InlineData("San Diego", 23.0, false)]
     [InlineData("Marin", 50.0, false)]

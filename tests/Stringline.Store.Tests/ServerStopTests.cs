@@ -220,7 +220,8 @@ public sealed class ServerStopTests(ServerStopTests.Server own) : IClassFixture<
         }
 
         return address.StartsWith("postgres:", StringComparison.Ordinal)
-            ? $"{One(address, OpenStore.ReadOnly)}; {One(address + "_moved", OpenStore.ReadOnly)}; {One(address + "_made", OpenStore.ReadOnly)}"
+            ? $"{One(address, OpenStore.ReadOnly)}; {One(address + "_moved", OpenStore.ReadOnly)}; {One(address + "_made",
+                OpenStore.ReadOnly)}"
             : One(address, OpenStore.ReadOnly)!;
     }
 

@@ -78,8 +78,8 @@ public sealed class QuestionLinkTests
     {
         var form = EntryForms.Find("notice-given")!;
         Assert.Equal(
-            "nothing: it is asked only of a paper left and mailed, whose “How” is “left at the place and mailed (Code Civ. Proc. § "
-                + "415.20)”",
+            "nothing: it is asked only of a paper left and mailed, whose “How” is “left at the place and mailed "
+                + "(Code Civ. Proc. § 415.20)”",
             FieldsInWords.Of("nothing: it is asked only of a paper left and mailed, whose `manner` is \"substituted\"", form.Fields));
     }
 

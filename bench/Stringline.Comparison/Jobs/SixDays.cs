@@ -2,8 +2,8 @@ namespace Stringline.Comparison.Jobs;
 
 /// <summary>The answers to the six rules for one job, as day numbers (<see cref="Serial"/>); 0 is no answer.</summary>
 /// <param name="NoticeBy">The last open day on or before the twentieth day after first furnishing (Civ. Code § 8204(a)).</param>
-/// <param name="ReachesBackTo">First furnishing where the notice was in time, else the twentieth day before the notice (Civ. Code §
-/// 8204(a)).</param>
+/// <param name="ReachesBackTo">First furnishing where the notice was in time, else the twentieth day before the notice
+/// (Civ. Code § 8204(a)).</param>
 /// <param name="ClaimFrom">The day after the claimant ceased to provide work (Civ. Code §§ 8412, 8414(a)).</param>
 /// <param name="ClaimBy">
 /// The last open day on or before 90 days after completion, or 60 (direct contractor) or 30 days (others) after an owner's notice

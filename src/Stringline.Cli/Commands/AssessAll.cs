@@ -35,7 +35,9 @@ internal sealed class AssessAll(Stream output, TextWriter errors, IClock clock)
             output.Write(Encoding.UTF8.GetBytes(string.Create(
                 CultureInfo.InvariantCulture,
                 $"{done:N0} of {jobs:N0} jobs assessed as "
-                    + $"of {Tables.DayText.Write(asOf)} in {Stopwatch.GetElapsedTime(started).TotalSeconds:0.0} s; {(anew ? "everything that is derived from the journal was made anew" : $"{jobs - done:N0} stood as they were")}.\n{Assessment.Caution}\n")));
+                    + $"of {Tables.DayText.Write(asOf)} in {Stopwatch.GetElapsedTime(started).TotalSeconds:0.0} s; {(anew
+                        ? "everything that is derived from the journal was made anew"
+                        : $"{jobs - done:N0} stood as they were")}.\n{Assessment.Caution}\n")));
             return CommandLine.Done;
         }
         catch (StoreException e)

@@ -19,7 +19,8 @@ internal static class SealCommands
                 return typed;
             }
 
-            fault = $"--against\n  is:        {(named.Contains(' ', StringComparison.Ordinal) ? "a line that is no seal" : "no such file")}\n  should be: {line}; or the file of a seal";
+            fault = $"--against\n  is:        {(named.Contains(' ', StringComparison.Ordinal)
+                ? "a line that is no seal" : "no such file")}\n  should be: {line}; or the file of a seal";
             return null;
         }
 
@@ -46,19 +47,17 @@ internal static class SealCommands
     }
 
     /// <summary>What is said of a new seal.</summary>
-    public static string Words(Seal seal, string? file) => string.Create(
-        CultureInfo.InvariantCulture,
-        $"""
-        Sealed: {seal.Jobs:N0} jobs and {seal.Changes:N0} changes, up to {Moment(seal.At)}.
-
-          {seal.Line()}
-
-        Keep {(file is null ? "this line" : $"this line or {file}")} where nobody can change it who can write to the store: on paper, or in another system. At any later time
-        `stringline store check --against` it says whether anything from before was rewritten{(file is null ? "; with --out FILE a seal also says where" : ", the file also where")}.
-        """)
-        + (seal.NotInLine == 0
-            ? "" : string.Create(CultureInfo.InvariantCulture, $"\nThe line does not say anything of {seal.NotInLine:N0} changes that a "
-                + $"clock dated into the future; the file does."));
+    public static string Words(Seal seal, string? file)
+    {
+        var where = file is null ? "this line" : $"this line or {file}";
+        var more = file is null ? "; with --out FILE a seal also says where" : ", the file also where";
+        return string.Create(CultureInfo.InvariantCulture,
+            $"Sealed: {seal.Jobs:N0} jobs and {seal.Changes:N0} changes, up to {Moment(seal.At)}.\n\n  {seal.Line()}\n\n"
+            + $"Keep {where} where nobody can change it who can write to the store: on paper, or in another system. At any later time\n"
+            + $"`stringline store check --against` it says whether anything from before was rewritten{more}.")
+            + (seal.NotInLine == 0 ? "" : string.Create(CultureInfo.InvariantCulture,
+                $"\nThe line does not say anything of {seal.NotInLine:N0} changes that a clock dated into the future; the file does."));
+    }
 
     /// <summary>What is said where everything stands as it was sealed.</summary>
     public static string Same(Seal seal, SealReport report) => string.Create(

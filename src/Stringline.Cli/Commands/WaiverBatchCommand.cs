@@ -74,7 +74,11 @@ internal sealed class WaiverBatchCommand(Stream output, TextWriter errors, ICloc
     {
         var refused = Path.Combine(folder, BatchReport.FileName);
         var text = string.Create(CultureInfo.InvariantCulture,
-            $"{Assessment.Caution}\n\n{report.Made:N0} made, {report.Kept:N0} there already, {report.Refused:N0} refused{(report.Refused > 0 ? ": see " + refused : "")}\nEach was read back and checked before it was put into {folder}; {WaiverLedger.FileName} lists them, with what each releases.\n{Sums("They release", report.Given)}{Sums("Not made until what they release is typed in their rows: they would release", report.Asked)}");
+            $"{Assessment.Caution}\n\n{report.Made:N0} made, {report.Kept:N0} there already, {report.Refused:N0} refused{(report.Refused > 0
+                ? ": see " + refused
+                : "")}\nEach was read back and checked before it was put into {folder}; {WaiverLedger.FileName} lists them, with what each "
+                    + $"releases.\n{Sums("They release",
+                        report.Given)}{Sums("Not made until what they release is typed in their rows: they would release", report.Asked)}");
         output.Write(Encoding.UTF8.GetBytes(Glyphs.TerminalShowsUnicode() ? text : Glyphs.ToAscii(text)));
         if (report.Faults == 0)
             return report.Refused == 0 ? CommandLine.Done : CommandLine.Refused;
@@ -85,7 +89,10 @@ internal sealed class WaiverBatchCommand(Stream output, TextWriter errors, ICloc
     private static string Sums(string what, WaiverSums sums) => sums.Papers == 0
         ? ""
         : string.Create(CultureInfo.InvariantCulture,
-            $"{what} {LawText.Money(sums.Released)}, and {LawText.Money(sums.Paid)} is paid: {LawText.Money(Math.Abs(sums.Difference))} {(sums.Difference < 0 ? "less" : "more")} is released than is paid, over {sums.Papers:N0} {(sums.Papers == 1 ? "paper" : "papers")}. More than is paid for it may be released by {sums.Beyond:N0}.\n");
+            $"{what} {LawText.Money(sums.Released)}, and {LawText.Money(sums.Paid)} is paid: {LawText.Money(
+                Math.Abs(sums.Difference))} {(sums.Difference < 0
+                    ? "less" : "more")} is released than is paid, over {sums.Papers:N0} {(sums.Papers == 1
+                    ? "paper" : "papers")}. More than is paid for it may be released by {sums.Beyond:N0}.\n");
 
     private int Refuse(IReadOnlyList<string> why)
     {

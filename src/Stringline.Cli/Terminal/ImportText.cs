@@ -46,7 +46,8 @@ internal static class ImportText
         Count(text, file.Refused.Count, "refused");
         foreach (var ignored in file.Ignored.GroupBy(row => row.As))
             Count(text, ignored.Count(),
-                $"ignored as {ignored.Key} (line {string.Join(", ", ignored.Take(8).Select(row => row.Line))}{(ignored.Count() > 8 ? ", ..." : "")})");
+                $"ignored as {ignored.Key} (line {string.Join(", ", ignored.Take(8).Select(row => row.Line))}{(ignored.Count() > 8
+                    ? ", ..." : "")})");
         Count(text, file.Blank, "blank");
         text.Append(CultureInfo.InvariantCulture, $"  {file.Accounted,12:N0} of {file.Rows:N0} rows accounted for\n");
         if (file.DayOfInvoice > 0)

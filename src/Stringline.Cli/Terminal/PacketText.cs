@@ -46,7 +46,8 @@ internal static class PacketText
             text.AppendLine($"    Be ready to pay up to {LawText.Money(fee.AtMost)}: prices marked “ask” may be higher.");
         foreach (var part in fee.Parts)
             text.AppendLine(
-                $"    {LawText.Money(part.Amount),9}  {part.Words}{(part.Ask ? " (ask)" : "")}{(part.Section.Length == 0 ? "" : $" ({part.Section})")}");
+                $"    {LawText.Money(part.Amount),9}  {part.Words}{(part.Ask
+                    ? " (ask)" : "")}{(part.Section.Length == 0 ? "" : $" ({part.Section})")}");
     }
 
     private static void Days(StringBuilder text, Assessment assessment, string deadline)
@@ -65,6 +66,7 @@ internal static class PacketText
             text.AppendLine($"Act by {LawText.Day(actBy)}.");
         if (claim.Band is { } band)
             text.AppendLine($"Last day {LawText.Day(band.Earliest.Day)}, on the reading "
-                + $"«{band.Earliest.Name}»{(band.Latest is { } latest && latest.Day != band.Earliest.Day ? $"; at the latest {LawText.Day(latest.Day)}, on the reading «{latest.Name}»" : "")}.");
+                + $"«{band.Earliest.Name}»{(band.Latest is { } latest && latest.Day != band.Earliest.Day
+                    ? $"; at the latest {LawText.Day(latest.Day)}, on the reading «{latest.Name}»" : "")}.");
     }
 }

@@ -76,6 +76,7 @@ internal static class BondBeforeWork
         if (job.Work.DirectContract is not { Filed: not null, Price: not null } || job.Work.PaymentBond!.Amount is null)
             questions.Add(new Question($"Was the direct contract filed with the county recorder before the work commenced, what is its "
                 + $"price, and what is the amount of the "
-                + $"bond?{new IPointer[] { HeadField.WorkDirectContractFiled, HeadField.WorkDirectContractPrice, HeadField.WorkPaymentBondAmount }:aside}"));
+                + $"bond?{new IPointer[] { HeadField.WorkDirectContractFiled, HeadField.WorkDirectContractPrice,
+                    HeadField.WorkPaymentBondAmount }:aside}"));
     }
 }

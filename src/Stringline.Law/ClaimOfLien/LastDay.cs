@@ -16,8 +16,8 @@ public sealed record LastDay(IReadOnlyList<Reading> Readings, bool EndKnown, boo
     private IReadOnlyList<Reason>? why;
 
     /// <summary>
-    /// Of a work of several residential structures: the readings of those whose time is over, while that of another runs (Civ. Code §
-    /// 8448).
+    /// Of a work of several residential structures: the readings of those whose time is over, while that of another runs
+    /// (Civ. Code § 8448).
     /// </summary>
     public IReadOnlyList<Reading> Over { get; private init; } = [];
 

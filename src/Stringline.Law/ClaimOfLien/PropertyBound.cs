@@ -167,7 +167,8 @@ public static class PropertyBound
         {
             return new Effect(Standing.InDoubt,
                 Reason.Of("Civ. Code § 8444", $"A notice of nonresponsibility was recorded; whether it was posted and recorded "
-                    + $"within {numbers.On(Number.Nonresponsibility, notice.Knew ?? notice.On.Earliest ?? LocalDate.MaxIsoValue)} of knowledge is open.", [notice]),
+                    + $"within {numbers.On(Number.Nonresponsibility, notice.Knew ?? notice.On.Earliest
+                        ?? LocalDate.MaxIsoValue)} of knowledge is open.", [notice]),
                 $"When did the landlord learn of the work, and when was the notice posted?");
         }
 

@@ -71,8 +71,8 @@ public static class ServiceOfClaim
     private static string? Text(string? written) => string.IsNullOrWhiteSpace(written) ? null : written;
 
     /// <summary>
-    /// Whether the copy of a recorded claim was served as the section prescribes. The affidavit of service is part of the claim (§
-    /// 8416(a)(7)), so the copy is mailed no later than the claim is recorded; mailing completes the service (§ 8416(d)). Otherwise the
+    /// Whether the copy of a recorded claim was served as the section prescribes. The affidavit of service is part of the claim
+    /// (§ 8416(a)(7)), so the copy is mailed no later than the claim is recorded; mailing completes the service (§ 8416(d)). Otherwise the
     /// claim is unenforceable as a matter of law (§ 8416(e)); but a mailing may have been made that the file does not know of, so it is in
     /// doubt and never lost.
     /// </summary>
@@ -153,8 +153,8 @@ public static class ServiceOfClaim
                     + $"looked for on the building permit and in the deeds.{HeadField.PartiesAddress:aside}"));
     }
 
-    private const string Unenforceable = "A claim not served as the section says is unenforceable as a matter of law (Civ. Code § "
-        + "8416(e)): serve a copy by mail and record anew inside the time.";
+    private const string Unenforceable = "A claim not served as the section says is unenforceable as a matter of law "
+        + "(Civ. Code § 8416(e)): serve a copy by mail and record anew inside the time.";
 
     private static Shown No(Reason why) =>
         new(Verdict.No, why,

@@ -111,8 +111,8 @@ public sealed record CompletionReadings(
     /// <summary>
     /// Whether a certain reading carries the latest end: then a time that has run under it has run. A completion that somebody disputes may
     /// fail, and then nothing is known of it: Hammond Lumber v. Barth Investment (1927) 202 Cal. 606. So may one that is only asserted: use
-    /// completes nothing unless labor ceased, and a notice of the owner's takes effect only if the work was complete (Civ. Code §§
-    /// 8180(a)(2), 8182(d), 9204(d)).
+    /// completes nothing unless labor ceased, and a notice of the owner's takes effect only if the work was complete
+    /// (Civ. Code §§ 8180(a)(2), 8182(d), 9204(d)).
     /// </summary>
     public bool EndFirm => !MayStillWait && (IsCertainEitherWay || Open.Any(static r => r.Firmness == Firmness.Certain));
 }

@@ -7,8 +7,8 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.Completion;
 
 /// <summary>
-/// The copy of a recorded notice that the owner must give, else the notice does not shorten the time of one to whom it is due (Civ. Code §
-/// 8190).
+/// The copy of a recorded notice that the owner must give, else the notice does not shorten the time of one to whom it is due
+/// (Civ. Code § 8190).
 /// </summary>
 internal static class OwnersCopy
 {

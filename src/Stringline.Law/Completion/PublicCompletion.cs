@@ -63,8 +63,8 @@ public static class PublicCompletion
             // Where the file does not say which contract it is, idleness is never more than asserted.
             open.Add(new CompletionReading($"{idle.Text} without labor", day, IdleFirmness(facts, stop, day),
                 Reason.Of("Civ. Code § 9200(b)", $"Labor ceased {stop.Last}; the {idle.Ordinal} continuous day is {day}. Not on a contract "
-                    + $"under the State Contract Act (Pub. Contract Code § "
-                    + $"10100).", [stop.Entry])) { IsIdleness = true, LaborResumed = stop.Resumed is not null });
+                    + $"under the State Contract Act "
+                    + $"(Pub. Contract Code § 10100).", [stop.Entry])) { IsIdleness = true, LaborResumed = stop.Resumed is not null });
         }
 
         AddWhatTheEntityStates(owners, open);

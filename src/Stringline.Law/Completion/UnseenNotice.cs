@@ -95,8 +95,9 @@ internal sealed record UnseenNotice(Sentence Words, LocalDate Recorded, OwnerNot
         if (unseen[0].Notice == OwnerNotice.Cessation)
         {
             var idle = facts.Numbers.On(LaborStop.ToRecordCessation(facts), from);
-            return Reason.Of(section, $"Labor had been stopped for {idle}, so that a notice of cessation could be recorded (Civ. Code § "
-                + $"9202(a)), from {from} to {to} as far as the file says; it would end the time {days} later. The file shows no search of "
+            return Reason.Of(section, $"Labor had been stopped for {idle}, so that a notice of cessation could be recorded "
+                + $"(Civ. Code § 9202(a)), from {from} to {to} as far as the file says; it would end the time {days} later. The file shows "
+                + $"no search of "
                 + $"the county index after that: search it, and act today where the earlier day is past.", [.. facts.All<LaborCeased>()]);
         }
 

@@ -131,7 +131,9 @@ internal static class DesignLienRight
     {
         if (suits?.Leading is { Standing: Standing.Lost } expired)
             why.Add(Reason.Of("Civ. Code § 8306(b)(2)",
-                $"The lien recorded {expired.Recorded} expired {facts.Numbers.On(Number.SueOnDesignLien, expired.Recorded.Earliest)} after it, on {expired.FirstEnd}; another may be recorded only while the time of Civ. Code § 8312 runs.", [expired.Claim]));
+                $"The lien recorded {expired.Recorded} expired {facts.Numbers.On(Number.SueOnDesignLien,
+                    expired.Recorded.Earliest)} after it, on {expired.FirstEnd}; another may be recorded only while the time of Civ. Code "
+                        + $"§ 8312 runs.", [expired.Claim]));
         if (last == Standing.Lost)
         {
             why.Add(Reason.Of("Civ. Code § 8312", $"The time to record is over."));

@@ -31,8 +31,9 @@ internal static class DesignLienToSue
             [
                 Reason.Of("Civ. Code § 8306(b)(2)",
                     $"The lien expires {facts.Numbers.On(Number.SueOnDesignLien, suits.Leading!.Recorded.Earliest)} after recording unless "
-                        + $"an action to enforce it is commenced in that time, and on the commencement of the work (Civ. Code § "
-                        + $"8306(b)(1)). A notice of credit is planned on by nobody: § 8306 does not know it.", [suits.Leading!.Claim]),
+                        + $"an action to enforce it is commenced in that time, and on the commencement of the work "
+                        + $"(Civ. Code § 8306(b)(1)). A notice of credit is planned on by nobody: § 8306 does not know "
+                        + $"it.", [suits.Leading!.Claim]),
                 .. WhyAction.Of(facts, suits, standing, calendar),
             ],
             () => WhyAction.Ask(facts, suits, standing, calendar)));

@@ -41,8 +41,8 @@ internal static class ReleaseHearing
             () =>
             [
                 Reason.Of("Civ. Code § 8488(a)", $"A petition for release was served {on}. Answer it before the hearing: the claimant has "
-                    + $"the burden of proving that the lien is valid, and the prevailing party gets its attorney's fees (Civ. Code § "
-                    + $"8488(c)). Ask the court by when papers are filed.", [petition]),
+                    + $"the burden of proving that the lien is valid, and the prevailing party gets its attorney's fees "
+                    + $"(Civ. Code § 8488(c)). Ask the court by when papers are filed.", [petition]),
                 petition.Hearing is { } hearing && hearing < earliest
                     ? Reason.Of("Civ. Code § 8486(b)", $"Service was complete on {served.Earliest}, less than {notice} before the hearing "
                         + $"on {hearing}: object to it; the petitioner has the burden of proving service in time.", [petition])

@@ -45,8 +45,8 @@ internal static class ReleasePetition
                         + $"release order, and the prevailing party gets its attorney's fees (Civ. Code § 8488(c)). An expired claim is "
                         + $"better released before.", [asked])
                     : Reason.Of("Civ. Code § 8482", $"Release demanded {DaySpan.Of(asked.On)}; if the time to sue is over the owner may "
-                        + $"petition for a release order from {first}, and the prevailing party gets its attorney's fees (Civ. Code § "
-                        + $"8488(c)). Whether it is over is in doubt: answer with why the claim stands.", [asked]),
+                        + $"petition for a release order from {first}, and the prevailing party gets its attorney's fees "
+                        + $"(Civ. Code § 8488(c)). Whether it is over is in doubt: answer with why the claim stands.", [asked]),
             ]);
     }
 
@@ -75,8 +75,8 @@ internal static class ReleasePetition
                         + $"from {first}, {days.Spelled} after a demand, of which the file shows none; the hearing is held "
                         + $"within {hearing} of filing (Civ. Code § 8486(a)).")
                     : Reason.Of("Civ. Code § 8480", $"Without an action within its time the owner may petition from {first}, no sooner "
-                        + $"than {days.Spelled} after its demand; the hearing is held within {hearing} of filing (Civ. Code § "
-                        + $"8486(a)).", [asked]),
+                        + $"than {days.Spelled} after its demand; the hearing is held within {hearing} of filing "
+                        + $"(Civ. Code § 8486(a)).", [asked]),
             ],
         };
     }

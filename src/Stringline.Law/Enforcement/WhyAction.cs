@@ -67,8 +67,9 @@ internal static class WhyAction
         if (filed.Latest > suit.FirstEnd)
         {
             if (filed.Latest <= calendar.RollForwardOnBothLists(suit.FirstEnd))
-                why.Add(Reason.Of("Civ. Code § 10", $"Filed after the {days.Ordinal} day but by the day to which it rolls under Civ. Code "
-                    + $"§§ 7, 10 and Code Civ. Proc. § 12a alike: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253. Against it: "
+                why.Add(Reason.Of("Civ. Code § 10", $"Filed after the {days.Ordinal} day but by the day to which it rolls under "
+                    + $"Civ. Code §§ 7, 10 and Code Civ. Proc. § 12a alike: in time under Mox, Inc. v. Leventhal (1928) 89 Cal.App. 253. "
+                    + $"Against it: "
                     + $"that the life of a lien is no limitation period.", [action]));
             else if (filed.Earliest <= suit.LastEnd && filed.Earliest > suit.Readings[^1].Day)
                 why.Add(Reason.Of("Civ. Code § 10", $"Filed after the {days.Ordinal} day but by the day to which one list carries it "

@@ -222,8 +222,8 @@ public sealed class FactsAsOf
         Job.Claimant.Role == ClaimantRole.DirectContractor || Hirer is { Capacity: PartyCapacity.Owner };
 
     /// <summary>
-    /// Whether preliminary notice may be due to a construction lender, of whom the file names none and shows no search (Civ. Code §
-    /// 8200(a)(3)).
+    /// Whether preliminary notice may be due to a construction lender, of whom the file names none and shows no search
+    /// (Civ. Code § 8200(a)(3)).
     /// </summary>
     public bool LenderUnknown => Job.Work.Kind == WorkKind.Private && Job.Claimant.Role != ClaimantRole.Laborer
         && Job.In(PartyCapacity.ConstructionLender).Count == 0 && All<LenderSought>().Count == 0;

@@ -199,8 +199,8 @@ public sealed record DisputeClaimSent : Entry
     public LocalDate? ExtendedTo { get; init; }
 
     /// <summary>
-    /// The day on which the public entity's governing body meets next, where it must approve the answer (Pub. Contract Code §
-    /// 9204(d)(1)(C)); null where the file does not say.
+    /// The day on which the public entity's governing body meets next, where it must approve the answer
+    /// (Pub. Contract Code § 9204(d)(1)(C)); null where the file does not say.
     /// </summary>
     public LocalDate? NextMeeting { get; init; }
 

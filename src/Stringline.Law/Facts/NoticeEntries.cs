@@ -95,8 +95,8 @@ public sealed record NoticeGiven : Entry
     public LocalDate? Mailed { get; init; }
 
     /// <summary>
-    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. §
-    /// 415.20(b)); null where the file does not say.
+    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time
+    /// (Code Civ. Proc. § 415.20(b)); null where the file does not say.
     /// </summary>
     public int? Tries { get; init; }
 }
@@ -128,8 +128,8 @@ public sealed record StopPaymentGiven : Entry
     public LocalDate? Mailed { get; init; }
 
     /// <summary>
-    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. §
-    /// 415.20(b)); null where the file does not say.
+    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time
+    /// (Code Civ. Proc. § 415.20(b)); null where the file does not say.
     /// </summary>
     public int? Tries { get; init; }
 
@@ -163,8 +163,8 @@ public sealed record BondNoticeGiven : Entry
     public LocalDate? Mailed { get; init; }
 
     /// <summary>
-    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time (Code Civ. Proc. §
-    /// 415.20(b)); null where the file does not say.
+    /// Of a notice left and mailed: the tries to deliver by hand before, each on another day and at another time
+    /// (Code Civ. Proc. § 415.20(b)); null where the file does not say.
     /// </summary>
     public int? Tries { get; init; }
 
@@ -242,8 +242,8 @@ public sealed record LenderSought : Entry
 }
 
 /// <summary>
-/// The preliminary notice was filed with the county recorder, who then mails word of a notice of completion or cessation (Civ. Code §
-/// 8214).
+/// The preliminary notice was filed with the county recorder, who then mails word of a notice of completion or cessation
+/// (Civ. Code § 8214).
 /// </summary>
 public sealed record NoticeFiled : Entry
 {

@@ -140,8 +140,8 @@ public sealed record LicenseSpan(LocalDate From, LocalDate? To, LocalDate? Reins
 
     /// <summary>
     /// Whether it was shown to the registrar that no certificate was on file in time for circumstances beyond the licensee's control (Bus.
-    /// &amp; Prof. Code § 7125.1(b)); false where there were none; null where the file does not say. A renewal has no such excuse (§
-    /// 7141.5).
+    /// &amp; Prof. Code § 7125.1(b)); false where there were none; null where the file does not say. A renewal has no such excuse
+    /// (§ 7141.5).
     /// </summary>
     public bool? BeyondControl { get; init; }
 }

@@ -65,8 +65,8 @@ internal static class Exemptions
                 + $"capacity?{HeadField.ClaimantLicense:aside}")],
         ClaimantRole.Laborer =>
             [new Question($"Does the claimant work for wages alone, without a say in how the work is done, or is it a fund for such pay? "
-                + $"An agency that supplies labor may need a license (Bus. & Prof. Code § "
-                + $"7026.1(a)(3)).{HeadField.ClaimantLicense:aside}")],
+                + $"An agency that supplies labor may need a license "
+                + $"(Bus. & Prof. Code § 7026.1(a)(3)).{HeadField.ClaimantLicense:aside}")],
         _ when claimant.Installs is null =>
             [new Question($"Does the claimant install what it furnishes, contract for its installation, fabricate it into the work, or "
                 + $"furnish an operator with equipment? Then it needs a license.{HeadField.ClaimantInstalls:aside}")],

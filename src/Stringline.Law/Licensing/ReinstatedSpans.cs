@@ -67,8 +67,8 @@ internal sealed record ReinstatedSpans(IReadOnlyList<LicenseSpan> Surely, IReadO
                     + $"time.{HeadField.ClaimantLicenseActiveSent:aside}"));
         if (span is { Cause: not LapseCause.Renewal, BeyondControl: null } && span.Reinstated > certificate)
             questions.Add(new Question($"Was the registrar shown that the certificate was late for circumstances beyond the claimant's "
-                + $"control? Then it counts all the same (Bus. & Prof. Code § "
-                + $"7125.1(b)).{HeadField.ClaimantLicenseActiveBeyondControl:aside}"));
+                + $"control? Then it counts all the same "
+                + $"(Bus. & Prof. Code § 7125.1(b)).{HeadField.ClaimantLicenseActiveBeyondControl:aside}"));
         return verdict;
     }
 
@@ -140,6 +140,6 @@ internal sealed record ReinstatedSpans(IReadOnlyList<LicenseSpan> Surely, IReadO
     private static (Verdict Verdict, Reason Why) OnTheRoll(string section, LicenseSpan span, NumberRow days, LocalDate on,
         LocalDate last) => (Verdict.Open,
         Reason.Of(section, $"The license was put back from {span.From}, and the board had what puts it back "
-            + $"on {on}, after the {days} that ended on {last}, which was closed: they count if that moves the last day (Code Civ. Proc. § "
-            + $"12a)."));
+            + $"on {on}, after the {days} that ended on {last}, which was closed: they count if that moves the last day "
+            + $"(Code Civ. Proc. § 12a)."));
 }

@@ -79,8 +79,8 @@ internal sealed record RemedyLaw
     private static RemedyLaw Federal { get; } = Plain("40 U.S.C. § 3133(b)(1)", "40 U.S.C. § 3133(b)(1)") with { WaiversBind = true };
 
     /// <summary>
-    /// The lesser of fee and reasonable value, less deposits and payments. Of the notices and waiver forms none applies (Civ. Code §
-    /// 8308(a)).
+    /// The lesser of fee and reasonable value, less deposits and payments. Of the notices and waiver forms none applies
+    /// (Civ. Code § 8308(a)).
     /// </summary>
     [Rule("Civ. Code § 8302(b)")]
     private static RemedyLaw DesignLien { get; } = Plain("Civ. Code § 8302(b)") with { ValueLimits = true };

@@ -293,7 +293,8 @@ internal sealed class WorkValue
                 : [];
             steps.Add(new WaterfallStep("outside-reach", "Outside the reach of the preliminary notice", -outside,
                 Reason.Of(section,
-                    $"Furnished before {reach.From!.Value.Latest}, more than {Reach.LookBack(facts, reach.Given?.Latest ?? facts.AsOf)} before the preliminary notice.", entries ?? [], split)));
+                    $"Furnished before {reach.From!.Value.Latest}, more than {Reach.LookBack(facts, reach.Given?.Latest
+                        ?? facts.AsOf)} before the preliminary notice.", entries ?? [], split)));
         }
 
         return straddling;

@@ -42,8 +42,8 @@ internal sealed record BondRight(Verdict Has, IReadOnlyList<Reason> Why, IReadOn
             return principal is null
                 ? new BondRight(Verdict.Open,
                     [Reason.Of("Civ. Code § 8608(a)", $"The file says that {owner.Name}, the owner, hired the claimant. On a direct "
-                        + $"contractor's bond it then has no claim; on a bond of which the owner is the principal it has (Civ. Code § "
-                        + $"8606(b)).")],
+                        + $"contractor's bond it then has no claim; on a bond of which the owner is the principal it has "
+                        + $"(Civ. Code § 8606(b)).")],
                     [AskPrincipal, AskHirer])
                 : new BondRight(Verdict.No,
                     [Reason.Of("Civ. Code § 8608(a)", $"The file says that {owner.Name}, the owner, hired the claimant. There is no claim "
@@ -123,8 +123,8 @@ internal sealed record BondRight(Verdict Has, IReadOnlyList<Reason> Why, IReadOn
         if (isState)
         {
             (why ??= []).Add(Reason.Of("Civ. Code § 9550(e)", $"The bond of a State entity is given under Pub. Contract Code § 7103, which "
-                + $"sets no notice and no time, and in this title \"payment bond\" means one that Civ. Code § 9550 requires (Civ. Code § "
-                + $"8030(b)). Plan on the same days; by the letter nothing is lost by them."));
+                + $"sets no notice and no time, and in this title \"payment bond\" means one that Civ. Code § 9550 requires "
+                + $"(Civ. Code § 8030(b)). Plan on the same days; by the letter nothing is lost by them."));
         }
 
         return why is null ? Whole : new BondRight(has, why, noneKnown ? [AskBond] : [], isState);

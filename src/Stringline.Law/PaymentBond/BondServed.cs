@@ -178,7 +178,8 @@ internal readonly record struct BondServed(LocalDate? By, LocalDate? From)
 
             if (paper is { Manner: Manner.Substituted, Mailed: null })
                 yield return new Question($"On which day was the notice to surety and principal mailed after it was left? It is "
-                    + $"complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.BondNoticeGiven.At("mailed"):aside}") { Corrects = paper };
+                    + $"complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.BondNoticeGiven
+                        .At("mailed"):aside}") { Corrects = paper };
         }
 
         if (facts.Job.Work.Kind == WorkKind.Private && facts.Job.Work.PaymentBond?.Principal is null)

@@ -51,7 +51,8 @@ internal static class NoticeReasons
         why.AddRange(Proof.Alarms(facts, facts.PreliminaryNotices));
         if (reach.Kind == ReachKind.Late)
             why.Add(Reason.Of(InTime,
-                $"Later than the {facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest ?? facts.AsOf).Ordinal} day: work furnished before {reach.From!.Value.Latest} is out of reach."));
+                $"Later than the {facts.Numbers.On(Number.NoticeAfterFurnishing, facts.FirstFurnished?.Earliest
+                    ?? facts.AsOf).Ordinal} day: work furnished before {reach.From!.Value.Latest} is out of reach."));
         why.AddRange(Duties.OnPrivateWork(facts, noneGiven: reach.Kind == ReachKind.NotGiven));
         return why;
     }

@@ -6,8 +6,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.PromptPayment;
 
 /// <summary>
-/// Which procedure governs a claim against a public entity: Pub. Contract Code § 9204, while it is in force, and the older one of §§
-/// 20104-20104.6 toward local agencies, which is what is left without it. Chosen by the day of the contract and of the claim, not by the
+/// Which procedure governs a claim against a public entity: Pub. Contract Code § 9204, while it is in force, and the older one of
+/// §§ 20104-20104.6 toward local agencies, which is what is left without it. Chosen by the day of the contract and of the claim, not by the
 /// day of asking.
 /// </summary>
 internal sealed class ClaimLaw
@@ -89,8 +89,8 @@ internal sealed class ClaimLaw
         if (facts.Job.Work.Body is PublicBody.Transportation or PublicBody.GeneralServices)
         {
             why.Add(Reason.NotApplied("Pub. Contract Code § 9204(c)(3)", $"The Departments of Transportation and of General Services are "
-                + $"no public entity within the section; the claim follows the contract and the State's arbitration (Pub. Contract Code §§ "
-                + $"10240 ff.)."));
+                + $"no public entity within the section; the claim follows the contract and the State's arbitration "
+                + $"(Pub. Contract Code §§ 10240 ff.)."));
             return Verdict.No;
         }
 

@@ -166,7 +166,8 @@ internal static class ClaimSteps
             ],
             claim.Amount is null
                 ? [new Question($"How much is claimed? The {days.Text} are those of claims "
-                    + $"of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less.{DisputeKinds.DisputeClaimSent.At("amount"):aside}") { Corrects = claim }] : []);
+                    + $"of {facts.Numbers.On(Number.GreatestClaim, sent.Latest).Text} or less.{DisputeKinds.DisputeClaimSent
+                        .At("amount"):aside}") { Corrects = claim }] : []);
     }
 
     /// <summary>

@@ -145,7 +145,8 @@ internal sealed class EntitysTime
     private void AddCounted(NumberRow days)
     {
         var reading = new Reading(
-            $"entity's statement, {days.Text} after receipt{(claim.Received is null ? (Sentence)$", which was not before {from:iso}" : $"")}",
+            $"entity's statement, {days.Text} after receipt{(claim.Received is null
+                ? (Sentence)$", which was not before {from:iso}" : $"")}",
             calendar.RollForwardOnAnyList(days.LastDay(from)));
         if (!readings.Contains(reading))
             readings.Add(reading);

@@ -228,8 +228,8 @@ public static class MoneyDue
             Readings = [reading],
             Band = new Band(reading, reading),
             Why = [Reason.Of("Civ. Code § 8812", $"The owner pays the contractor its retention within {days} after completion, "
-                + $"by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} (Civ. Code § "
-                + $"8814).", [.. facts.All<Retained>()])],
+                + $"by {sum.Due}; within {toPassOn} after it receives it the contractor pays on the share of {sum.Unpaid} "
+                + $"(Civ. Code § 8814).", [.. facts.All<Retained>()])],
             Questions = [
                 new Question($"Has the contractor received retention, and when? It was due to it "
                     + $"by {sum.Due:iso}.{MoneyKinds.HirerPaid:aside}", Dollars: sum.Unpaid)],

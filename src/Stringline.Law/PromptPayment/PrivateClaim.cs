@@ -129,7 +129,10 @@ internal static class PrivateClaim
             new Reading(name, last),
             [
                 Reason.Of("Civ. Code § 8850(d)",
-                    $"The owner states in writing, within {days} of receipt{(claim.Received is null ? ", which was not before the sending," : "")} on {day}, what is disputed and what is not, and pays the undisputed part within {toPay} after its statement, else with {late} a month (Civ. Code § 8850(h)).", [claim]),
+                    $"The owner states in writing, within {days} of receipt{(claim.Received is null
+                        ? ", which was not before the sending,"
+                        : "")} on {day}, what is disputed and what is not, and pays the undisputed part within {toPay} after its "
+                            + $"statement, else with {late} a month (Civ. Code § 8850(h)).", [claim]),
                 .. extended is { } agreed
                     ? (Reason[])[Reason.Of("Civ. Code § 8850(d)", $"The parties extended the owner's time to {agreed}, in writing.",
                         [claim])] : [],
@@ -209,7 +212,10 @@ internal static class PrivateClaim
         return Step(facts, "dispute-claim.conference", "Claim under the 2026 procedure: demand a conference", answered is null
             ? (Sentence)$"the day after the owner's time to answer" : $"the day of the answer", from,
             Reason.Of("Civ. Code § 8850(e)",
-                $"{(answered is null ? "The owner did not answer in time, so the claim is denied" : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an informal conference on what is disputed. The section sets no last day for it.", [claim])) with
+                $"{(answered is null
+                    ? "The owner did not answer in time, so the claim is denied"
+                    : "The owner answered")} {from}: demand in writing, by registered or certified mail with return receipt requested, an "
+                        + $"informal conference on what is disputed. The section sets no last day for it.", [claim])) with
         {
             Standing = statement.Standing == Standing.InDoubt ? Standing.InDoubt : Standing.Open,
         };
@@ -246,7 +252,8 @@ internal static class PrivateClaim
                 .. answers.Count > 0
                     ? (Reason[])[
                         Reason.Of("Civ. Code § 8850(j)",
-                            $"Answered {DaySpan.Of(answers[^1].On)}{(answers[^1].Presented switch { true => ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
+                            $"Answered {DaySpan.Of(answers[^1].On)}{(answers[^1].Presented switch { true =>
+                                ": presented", false => ": not presented", null => "" })}.", [answers[^1]])] : [],
             ],
         };
     }
@@ -268,7 +275,9 @@ internal static class PrivateClaim
         return Statement(Standing.InDoubt,
             Reason.Of("Civ. Code § 8850(j)", $"A subcontractor has no contract with the owner: it asks the contractor in writing, with its "
                 + $"documents, to present the claim, and the contractor says "
-                + $"within {days} of receipt{(claim.On.Latest is { } sent ? (Sentence)$", not before {days.LastDay(sent):iso} for what was sent on {sent:iso}," : $"")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
+                + $"within {days} of receipt{(claim.On.Latest is { } sent
+                    ? (Sentence)$", not before {days.LastDay(sent):iso} for what was sent on {sent:iso},"
+                    : $"")} whether it did. The owner's {owners} begin when it receives the claim from the contractor.", [claim])) with
         {
             Questions = facts.All<ClaimRequestMade>().Count > 0 ? []
                 : [new Question($"Was the claim sent to the contractor, with the request to present it, and on which "

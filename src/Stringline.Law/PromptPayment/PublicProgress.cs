@@ -67,8 +67,9 @@ internal static class PublicProgress
         if (returned.IsPending)
             return why;
         why.Add(late
-            ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at {LegalRate(facts, sum)} a year (Code Civ. Proc. § "
-                + $"685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of payment: {interest}.", [request])
+            ? Reason.Of(due.Section, $"{sum.Unpaid} is unpaid. Simple interest at {LegalRate(facts, sum)} a year "
+                + $"(Code Civ. Proc. § 685.010(a)) from the day after {sum.Due} to {facts.AsOf}, or to the day of "
+                + $"payment: {interest}.", [request])
             : Reason.Of(due.Section, $"{sum.Unpaid} falls due by {sum.Due}.", [request]));
         if (request.Received is null)
             why.Add(Reason.Of(due.Section, $"The days run from receipt of the request, which the file does not give: they are counted from "

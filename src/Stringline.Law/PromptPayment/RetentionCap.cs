@@ -70,9 +70,13 @@ public static class RetentionCap
             excess,
             [
                 Reason.Of(Each, $"Retention may not exceed {measure.PercentInWords} percent of each "
-                    + $"payment{(measure.Work is { } furnished ? $": of the work furnished so far, {LawText.Money(furnished)}, {LawText.Money(measure.Part(furnished))}" : "")}.", [.. held]),
+                    + $"payment{(measure.Work is { } furnished
+                        ? $": of the work furnished so far, {LawText.Money(furnished)}, {LawText.Money(measure.Part(furnished))}" : "")}.",
+                        [.. held]),
                 Reason.Of("Civ. Code § 8811(b)(1)(B)",
-                    $"Nor of the price with its changes{(measure.Price is { } p ? $", {LawText.Money(p)}: {LawText.Money(measure.Part(p))}" : "")}. Retained: {measure.Retained}; beyond the cap: {excess}.", [.. held]),
+                    $"Nor of the price with its changes{(measure.Price is { } p
+                        ? $", {LawText.Money(p)}: {LawText.Money(measure.Part(p))}"
+                        : "")}. Retained: {measure.Retained}; beyond the cap: {excess}.", [.. held]),
                 .. primes is { } direct
                     ? (Reason[])[Reason.Of("Civ. Code § 8811(b)(1)(C)",
                         $"The direct contract lets {CapMeasure.InWords(direct)} percent be retained; no more may be below it.")] : [],

@@ -124,8 +124,8 @@ public static class StopWork
                     + $"the owner notice from {first} that it will stop work "
                     + $"unless {amount} is paid within {toPay}.", [.. overdue.ConvertAll(static s => s.Fact)]),
                 Reason.Of("Civ. Code § 8834(b)", $"On the very day on which the notice is given, give a copy of it to each subcontractor "
-                    + $"with whom there is a direct contract; the owner passes it on to the lender within {toTell.Spelled} (Civ. Code § "
-                    + $"8836). On resolution post and tell the same (Civ. Code § 8840)."),
+                    + $"with whom there is a direct contract; the owner passes it on to the lender within {toTell.Spelled} "
+                    + $"(Civ. Code § 8836). On resolution post and tell the same (Civ. Code § 8840)."),
                 .. written == false
                     ? (Reason[])[Reason.Of("Civ. Code § 8830", $"The contract is not in writing: there is no such right.")] : [],
             ],
@@ -231,7 +231,9 @@ public static class StopWork
                 .. postedLate
                     ? (Reason[])[
                         Reason.Of("Civ. Code § 8834(a)",
-                            $"Notice of intent was posted {posted}, {(posted.InTime(posting.LookBack(given.Earliest)) == Verdict.No ? "" : "perhaps ")}less than {posting} before the notice: without the posting there is no shield (Civ. Code § 8838(a)); give the notice again.", [paper])] : [],
+                            $"Notice of intent was posted {posted}, {(posted.InTime(posting.LookBack(given.Earliest)) == Verdict.No
+                                ? "" : "perhaps ")}less than {posting} before the notice: without the posting there is no shield (Civ. "
+                                    + $"Code § 8838(a)); give the notice again.", [paper])] : [],
                 .. unserved ? (Reason[])[Reason.Of("Civ. Code § 8832", $"The notice is given to the owner; the file shows others only.",
                     [paper])] : [],
                 .. untold.Select(p =>

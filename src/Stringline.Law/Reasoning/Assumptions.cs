@@ -15,7 +15,8 @@ public static class Assumptions
         var kind = facts.Job.Work.Kind;
         if (facts.LeftOut.Count > 0)
             why.Add(Reason.Of("",
-                $"{Entries(facts.LeftOut.Count, "begins", "begin")} after {facts.AsOf} and {(facts.LeftOut.Count == 1 ? "is left out, as it was" : "are left out, as they were")} not known then.", [.. facts.LeftOut]));
+                $"{Entries(facts.LeftOut.Count, "begins", "begin")} after {facts.AsOf} and {(facts.LeftOut.Count == 1
+                    ? "is left out, as it was" : "are left out, as they were")} not known then.", [.. facts.LeftOut]));
         var (before, unknown, noPrice) = (false, false, false);
         for (var i = 0; i < facts.Known.Count; i++)
         {
@@ -38,7 +39,8 @@ public static class Assumptions
         Furnished[] unpriced = noPrice ? [.. facts.Furnished.Where(static f => f.Amount is null)] : [];
         if (unpriced.Length > 0 && unpriced.Length < facts.Furnished.Count)
             why.Add(Reason.Of(ValueSection(kind),
-                $"{unpriced.Length} furnished {(unpriced.Length == 1 ? "item has no price and counts" : "items have no price and count")} for nothing.", unpriced));
+                $"{unpriced.Length} furnished {(unpriced.Length == 1
+                    ? "item has no price and counts" : "items have no price and count")} for nothing.", unpriced));
         if (facts.LenderUnknown)
             why.Add(Reason.Of(facts.HiredByOwner
                 ? "Civ. Code § 8200(e)(2)"

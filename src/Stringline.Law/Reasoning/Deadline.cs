@@ -71,8 +71,9 @@ public readonly record struct Deadline(Standing Standing, IReadOnlyList<Reading>
     }
 
     /// <summary>
-    /// The readings of a period of months from a day: calendar months, and of six months 182 days where that gives another day (Gov. Code
-    /// §§ 6803, 6804; Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601 and Davis v. Thayer (1980) 113 Cal.App.3d 892 differ).
+    /// The readings of a period of months from a day: calendar months, and of six months 182 days where that gives another day
+    /// (Gov. Code §§ 6803, 6804; Gonzales v. County of Los Angeles (1988) 199 Cal.App.3d 601 and Davis v. Thayer (1980) 113 Cal.App.3d 892
+    /// differ).
     /// </summary>
     [Rule("Gov. Code § 6803")]
     [Rule("Gov. Code § 6804")]

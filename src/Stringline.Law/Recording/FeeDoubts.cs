@@ -12,8 +12,8 @@ internal static partial class FeeDoubts
     [
         .. Parcels(office, request), .. Notes(office, request), .. NotRead(office, request),
         .. Counting(office, request), .. Archive(office), .. Bill(office),
-        $"A printed back counts as a page; a page of another size costs {office.ByLaw(Number.PageOfAnotherSize)} for every page (Gov. Code "
-        + "§ 27361(a)(2)).",
+        $"A printed back counts as a page; a page of another size costs {office.ByLaw(Number.PageOfAnotherSize)} for every page "
+        + "(Gov. Code § 27361(a)(2)).",
     ];
 
     // The dollar for archives or a trusted system is in the older text of § 27361.4(a) and not in the one since 2026 (both read in copies).
@@ -68,8 +68,8 @@ internal static partial class FeeDoubts
         }
         else if (request.ParcelsTold is { Ranged: true })
         {
-            yield return $"{request.Parcels} parcels are counted from the range given: count them on the assessor’s map (Gov. Code § "
-                + "27388.1(a)(1)).";
+            yield return $"{request.Parcels} parcels are counted from the range given: count them on the assessor’s map "
+                + "(Gov. Code § 27388.1(a)(1)).";
         }
     }
 

@@ -209,7 +209,8 @@ internal sealed class ActionsOnNotice
                             + $"them removes the doubt.", [action]),
                     _ when !SuesAll(window, action) =>
                         Reason.Of(law.Last, $"Action filed {brought}, but not against all who must be "
-                            + $"sued: {(ReferenceEquals(law, StopPaymentLaw.Public) ? "the public entity and the direct contractor" : "the " + window.Words)}. Join them in time.", [action]),
+                            + $"sued: {(ReferenceEquals(law, StopPaymentLaw.Public)
+                                ? "the public entity and the direct contractor" : "the " + window.Words)}. Join them in time.", [action]),
                     _ => Reason.Of(law.Last, $"Action filed {brought}; it counts here if it is on the stop payment notice too.", [action]),
                 };
             }

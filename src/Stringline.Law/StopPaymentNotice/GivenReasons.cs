@@ -114,7 +114,8 @@ internal static class GivenReasons
             if (paper is { Manner: Manner.Substituted, Mailed: null })
                 questions.Add(
                     new Question($"On which day was the stop payment notice mailed after it was left? It is "
-                        + $"complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.StopPaymentGiven.At("mailed"):aside}") { Corrects = paper });
+                        + $"complete {Giving.AfterMailing(facts.Numbers, paper.On).Spelled} later.{NoticeKinds.StopPaymentGiven
+                            .At("mailed"):aside}") { Corrects = paper });
             if (service.Flaw == Flaw.LeftAndMailed)
                 questions.Add(new Question($"How often was it tried to hand the stop payment notice over before it was left, each time on "
                     + $"another day and at another hour?{NoticeKinds.StopPaymentGiven.At("tries"):aside}",

@@ -5,8 +5,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>
-/// A bankruptcy of one against whom the action on a stop payment notice is brought: on private works the holder of the money (Civ. Code §
-/// 8550), on public works the public entity and the direct contractor both (§ 9502).
+/// A bankruptcy of one against whom the action on a stop payment notice is brought: on private works the holder of the money
+/// (Civ. Code § 8550), on public works the public entity and the direct contractor both (§ 9502).
 /// </summary>
 internal static class HoldersInStay
 {

@@ -197,7 +197,7 @@ internal static class LendersRows
             + $"withhold; without one it may choose not to (Civ. Code § 8536). Ask in writing for notice of its choice, with a stamped "
             + $"envelope (Civ. Code § 8538)."),
         Reason.Of("Civ. Code § 8540", $"Bonded notices are paid first; the rest is shared among the others, whatever their order. Only an "
-            + $"action on a bonded notice brings attorney's fees (Civ. Code § 8558) and interest from the day of the notice (Civ. Code § "
-            + $"8560)."),
+            + $"action on a bonded notice brings attorney's fees (Civ. Code § 8558) and interest from the day of the notice "
+            + $"(Civ. Code § 8560)."),
     ];
 }

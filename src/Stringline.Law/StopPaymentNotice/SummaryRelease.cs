@@ -6,8 +6,8 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>
-/// The summary proceeding by which a direct contractor has money released that the entity withholds on a stop payment notice (Civ. Code
-/// §§ 9400-9414). The claimant has some days to answer; after them the money goes out without further notice.
+/// The summary proceeding by which a direct contractor has money released that the entity withholds on a stop payment notice
+/// (Civ. Code §§ 9400-9414). The claimant has some days to answer; after them the money goes out without further notice.
 /// </summary>
 internal static class SummaryRelease
 {

@@ -7,8 +7,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.StopPaymentNotice;
 
 /// <summary>
-/// What follows the papers of a summary release: the action for a declaration of rights, the hearing, and the order (Civ. Code §§
-/// 9408-9414).
+/// What follows the papers of a summary release: the action for a declaration of rights, the hearing, and the order
+/// (Civ. Code §§ 9408-9414).
 /// </summary>
 internal static class SummaryReleaseInCourt
 {
@@ -55,8 +55,8 @@ internal static class SummaryReleaseInCourt
             Standing = filed.Count > 0 ? Standing.Done : Standing.Open,
             Why = [Reason.Of("Civ. Code § 9408(a)", $"With the counteraffidavit and its proof served, the direct contractor or the "
                 + $"claimant may bring an action for a declaration of rights, and then move for a determination; the motion is heard "
-                + $"within {facts.Numbers.On(Number.HearMotion, facts.AsOf)}. The direct contractor bears the burden of proof (Civ. Code § "
-                + $"9410(b)). It is no action on the stop payment notice, whose own time runs on, unless it asks for that "
+                + $"within {facts.Numbers.On(Number.HearMotion, facts.AsOf)}. The direct contractor bears the burden of proof "
+                + $"(Civ. Code § 9410(b)). It is no action on the stop payment notice, whose own time runs on, unless it asks for that "
                 + $"too.", [.. filed])],
         };
     }
@@ -88,8 +88,8 @@ internal static class SummaryReleaseInCourt
             Why =
             [
                 Reason.Of("Civ. Code § 9408(b)", $"Not less than {ahead.Spelled}' notice of the hearing is given to the public entity and "
-                    + $"to the other party, by {last}; by mail it is complete on the {mail.Ordinal} day after deposit (Civ. Code § "
-                    + $"9408(c)), so it is mailed by {mail.LookBack(last)}. Given {on}.", [noticed]),
+                    + $"to the other party, by {last}; by mail it is complete on the {mail.Ordinal} day after deposit "
+                    + $"(Civ. Code § 9408(c)), so it is mailed by {mail.LookBack(last)}. Given {on}.", [noticed]),
                 .. isNotice ? (Reason[])[]
                     : [Reason.Of("Civ. Code § 9408(c)", $"The notice was given in no manner of Civ. Code §§ 8106 and 8110: give it again.",
                         [noticed])],

@@ -108,7 +108,8 @@ public static class WaiverFindings
             yield break;
         if (waiver.On.Latest < facts.FirstFurnished?.Earliest)
             yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"), $"Alarm: it was signed before any work was furnished. "
-                + $"Rights cannot be given up in advance{(waiver.Through > waiver.On.Latest ? ", and its through date lies after its signing" : "")}.", [waiver]);
+                + $"Rights cannot be given up in advance{(waiver.Through > waiver.On.Latest
+                    ? ", and its through date lies after its signing" : "")}.", [waiver]);
         else if (waiver.Through > waiver.On.Latest)
             yield return Reason.Of(Released.Section(facts, "Civ. Code § 8122"),
                 $"Alarm: its through date lies after its signing; rights in work still to come cannot be given up in advance.", [waiver]);

@@ -46,7 +46,8 @@ internal sealed class ImportRun(string id, string file, bool isWriting, long row
         {
             var done = Interlocked.Read(ref read);
             return new ToldProgress(
-                $"Step 1 of 2: {JobWords.Count(done, "row", "rows")} read{(rows > 0 ? string.Create(CultureInfo.InvariantCulture, $" of about {Math.Max(rows, done):N0}") : "")}.",
+                $"Step 1 of 2: {JobWords.Count(done, "row", "rows")} read{(rows > 0
+                    ? string.Create(CultureInfo.InvariantCulture, $" of about {Math.Max(rows, done):N0}") : "")}.",
                 rows > 0 ? (int)Math.Min(99, done * 100 / rows) : null);
         }
 

@@ -83,7 +83,8 @@ internal sealed class TableReading(IProgress<ImportProgress>? progress)
         var day = (kind == RowKind.Payment ? billed : null) ?? furnished ?? billed;
         if (day is null && table.Header.Of(row, Column.Furnished).IsEmpty && table.Header.Of(row, Column.InvoiceDay).IsEmpty)
             table.Refuse(row.Line,
-                $"no day under \"{table.Name(Column.Furnished)}\"{(table.Header.Has(Column.InvoiceDay) ? $" or \"{table.Name(Column.InvoiceDay)}\"" : "")}; it should be the day on which it was furnished");
+                $"no day under \"{table.Name(Column.Furnished)}\"{(table.Header.Has(Column.InvoiceDay)
+                    ? $" or \"{table.Name(Column.InvoiceDay)}\"" : "")}; it should be the day on which it was furnished");
         if (until < day)
             table.Refuse(row.Line, $"work from {day} to {until}; it should be a last day that is not before the first");
         if (table.IsRefused(row.Line) && table.Text(row, Column.County) is { } county && JobHead.County(county) is null)

@@ -13,8 +13,9 @@ internal static class ClaimSteps
     public static IReadOnlyList<string> Of(StillToServe serve, RecorderOffice office, int pages, Amendment? amends) =>
     [
         .. serve.Head is null ? Served(serve) : serve.Steps,
-        $"Hand in two originals, {pages} page{(pages == 1 ? "" : "s")} each, signed in ink, one side, 8½ by 11 inches (Gov. Code § "
-            + "27201(b)(1)): one to be recorded, one to be stamped. No notary, no acknowledgment page (Civ. Code § 8416(b)). Anyone may "
+        $"Hand in two originals, {pages} page{(pages == 1 ? "" : "s")} each, signed in ink, one side, 8½ by 11 inches "
+            + "(Gov. Code § 27201(b)(1)): one to be recorded, one to be stamped. No notary, no acknowledgment page (Civ. Code § 8416(b)). "
+            + "Anyone may "
             + "carry them.",
         $"Bring back the stamped copy, the instrument number with the date, and the receipt. {OfficeBlocks.CopyToBringBack(office)} "
             + $"{EntryName.Enter("claim-recorded")}number, date and amount. "

@@ -32,8 +32,8 @@ internal static class ClaimWarnings
 
         if (facts.Works.Count > 1 && !facts.IsDesignated)
         {
-            yield return $"The work is on {facts.Works.Count} structures, each a work of its own: its time runs from its own completion (§ "
-                + "8448). This claim does not say what is due for each, so it ranks behind other liens (§ 8446(b)). Put down the amount "
+            yield return $"The work is on {facts.Works.Count} structures, each a work of its own: its time runs from its own completion "
+                + "(§ 8448). This claim does not say what is due for each, so it ranks behind other liens (§ 8446(b)). Put down the amount "
                 + "of each, an equitable split where the price is a lump sum, or make one claim for each structure.";
         }
     }

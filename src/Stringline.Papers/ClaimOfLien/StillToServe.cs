@@ -28,8 +28,8 @@ internal sealed class StillToServe(PrintedFacts facts, Service service)
             foreach (var old in service.OldCopies)
             {
                 yield return $"The copy mailed to {string.Join("; ", old.To)} on {Day(old.Day)} is older than this claim: "
-                    + $"{What(old.Newer)}. The affidavit cannot swear that it is a true copy. Mail a copy of this claim anew (Civ. Code § "
-                    + "8416(a)(7)).";
+                    + $"{What(old.Newer)}. The affidavit cannot swear that it is a true copy. Mail a copy of this claim anew "
+                    + "(Civ. Code § 8416(a)(7)).";
             }
 
             if (service.Done && service.LeftWithoutAddress is { Count: > 0 } unknown)

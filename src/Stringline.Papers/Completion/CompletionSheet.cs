@@ -84,8 +84,8 @@ internal static partial class CompletionSheet
     {
         yield return $"Within {matter.ByLaw(Number.OwnersCopy)} after recording give a copy to the direct contractor and to each claimant "
             + $"who gave the owner "
-            + "preliminary notice, by hand, or by registered, certified or express mail, or overnight by an express service carrier (§§ "
-            + "8190(a), (b), "
+            + "preliminary notice, by hand, or by registered, certified or express mail, or overnight by an express service carrier "
+            + "(§§ 8190(a), (b), "
             + "8106, 8110). The notice does not shorten the time of anyone who is not given a copy in time (§ 8190(c))."
             + (OwnerMayLiveThere(matter) ? " An owner who lives there, in a building of up to four units, need not (§ 8190(d))." : "");
         if (Known(matter).ToList() is { Count: > 0 } known)

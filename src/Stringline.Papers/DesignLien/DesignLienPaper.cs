@@ -199,8 +199,8 @@ internal static class DesignLienPaper
                 : "The owner named must be the one of record on the day of recording; look it up again (§ 8302).",
             "The amount is the lesser of the agreed fee and the reasonable value of the services, less deposits and payments (§ 8302).",
             $"There is no such lien on a single-family, owner-occupied residence whose expected cost of construction is "
-                + $"under {matter.ByLaw(Number.LeastCostForDesignLien)} (§ "
-                + "8318).",
+                + $"under {matter.ByLaw(Number.LeastCostForDesignLien)} "
+                + "(§ 8318).",
             .. Unsure(matter).Select(q => "The file leaves open: " + RefusalInWords.Said(q.Sentence)),
         ],
         Steps =
@@ -218,8 +218,8 @@ internal static class DesignLienPaper
             $"The lien ends {matter.ByLaw(Number.SueOnDesignLien)} after recording unless an action to enforce it is filed, and when the "
                 + $"work commences (§ 8306). If it "
                 + $"ended by commencement, record a mechanics lien within {matter.ByLaw(Number.ConvertDesignLien)} that says it is a "
-                + $"converted design professional lien (§ "
-                + "8319; the paper “Claim of Mechanics Lien, Converted”).",
+                + $"converted design professional lien "
+                + "(§ 8319; the paper “Claim of Mechanics Lien, Converted”).",
             "When it is paid, in whole or in part, record a document of satisfaction and release (§ 8306(c); the paper “Satisfaction and "
                 + "Release of Design Professional’s Lien”).",
         ],

@@ -7,8 +7,8 @@ namespace Stringline.Papers.DisputedClaim;
 
 /// <summary>
 /// A contractor's claim under the claims procedure of public or of private work: a separate demand for payment or for time, with its
-/// documentation, sent by registered or certified mail with return receipt requested (Pub. Contract Code § 9204(c)(1); Civ. Code
-/// § 8850(c)(1)).
+/// documentation, sent by registered or certified mail with return receipt requested (Pub. Contract Code § 9204(c)(1);
+/// Civ. Code § 8850(c)(1)).
 /// </summary>
 internal static class DisputeClaimPaper
 {

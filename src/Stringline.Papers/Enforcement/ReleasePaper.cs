@@ -198,8 +198,8 @@ internal static class ReleasePaper
             yield break;
         yield return (matter.Known.All<LisPendensRecorded>().Count > 0 ? "The notice of pendency of action is recorded and"
             : "A notice of pendency of action, if one is recorded,")
-            + " stays on the title until its withdrawal is recorded, signed by the one who recorded it and acknowledged (Code Civ. Proc. § "
-            + "405.50; not verified): bring both papers to the counter together.";
+            + " stays on the title until its withdrawal is recorded, signed by the one who recorded it and acknowledged "
+            + "(Code Civ. Proc. § 405.50; not verified): bring both papers to the counter together.";
     }
 
     private static IEnumerable<string> Owing(Matter matter, bool partial)

@@ -79,8 +79,8 @@ internal static class ProofOfNotice
             ],
             After = ["Keep the declaration with its receipts" + (kind == ProvedNotice.Preliminary
                 ? matter.Job.Work.Kind == WorkKind.Public
-                    ? ": preliminary notice is a condition of the stop payment notice, and must be shown in the action on it (Civ. Code §§ "
-                    + "9300(c), 9500(a)(1))."
+                    ? ": preliminary notice is a condition of the stop payment notice, and must be shown in the action on it "
+                    + "(Civ. Code §§ 9300(c), 9500(a)(1))."
                     : ": proof of notice is itself a condition of enforcing the lien (Civ. Code § 8410)."
                 : ": without them nobody can show that the notice was given (Civ. Code § 8118).")],
         });
@@ -97,7 +97,8 @@ internal static class ProofOfNotice
         matter.Refuse("notice-kind-missing", Place.Of(PaperInput.Notice),
             Sentence.Of(kinds.Count == 0 ? "The file tells of no notice given."
             : $"The file tells of several kinds: {string.Join("; ", kinds.Select(k => k.Words()))}."),
-            $"Say which notice is to be proved with {new InputName(PaperInput.Notice)}: {string.Join("; ", ProvedNotices.All.Select(k => k.Words()))}.",
+            $"Say which notice is to be proved with {new InputName(PaperInput.Notice)}: {string.Join("; ",
+                ProvedNotices.All.Select(k => k.Words()))}.",
             "Civ. Code § 8118(a)");
         return null;
     }

@@ -119,7 +119,8 @@ internal static class PaymentDemandPaper
                 "The calculation leaves out interest, finance charges, delay and fees. If you claim them too, say so in a separate letter.",
                 .. FromWhen(matter),
                 .. ToOwner(matter, to) ? [$"From the day this notice is given the owner has {OwnersTime(matter)}, unless the "
-                    + $"contract says otherwise; after that {matter.Assessment.Numbers.On(Number.OwnersProgressPenalty, matter.AsOf)} a month may be due on what is wrongly withheld (§ 8800)."]
+                    + $"contract says otherwise; after that {matter.Assessment.Numbers.On(Number.OwnersProgressPenalty,
+                        matter.AsOf)} a month may be due on what is wrongly withheld (§ 8800)."]
                     : Array.Empty<string>(),
                 .. Sooner(matter, to),
             ],

@@ -46,7 +46,8 @@ internal static class SecurityDemandPaper
         if (due is null)
         {
             matter.Refuse("no-security-due", new Place.OfHead("contract.price"), $"The file does not show that the owner owes security.",
-                $"It is owed where the price is above {Dollars(Above(matter, Number.FeePriceWithSecurity))}, or above {Dollars(Above(matter, Number.LesserPriceWithSecurity))} "
+                $"It is owed where the price is above {Dollars(Above(matter, Number.FeePriceWithSecurity))}, or above {Dollars(
+                    Above(matter, Number.LesserPriceWithSecurity))} "
                 + $"for one who holds less than the fee.", "Civ. Code § 8700");
         }
 

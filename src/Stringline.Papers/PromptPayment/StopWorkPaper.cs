@@ -104,7 +104,8 @@ internal static class StopWorkPaper
                 $"Then sign the stop work notice in ink, with date and place, keep a signed copy, and give it to the {matter.OwnerWord}, "
                     + "and on that same day a copy of it to each subcontractor with whom you have a "
                     + $"contract (§ 8834(b)). The {matter.OwnerWord} must tell the construction "
-                    + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1 ? "lenders" : "lender")} within {matter.ByLaw(Number.OwnerTellsLender).Spelled} (§ 8836).",
+                    + $"{(matter.In(PartyCapacity.ConstructionLender).Count > 1
+                        ? "lenders" : "lender")} within {matter.ByLaw(Number.OwnerTellsLender).Spelled} (§ 8836).",
                 ProofOfNotice.Step(ProvedNotice.StopWork),
                 "Work may stop on the eleventh day after the notice is given.",
             ],

@@ -101,8 +101,8 @@ internal static class CounteraffidavitPaper
                     ? $"The public entity asked for it by {DayOfWeek(last)}. It must be there by then, with the proof of service: "
                     + "otherwise the money is released at once (§ 9406(b))."
                     : $"The notice of the public entity states the "
-                        + $"time, {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} after it was served (§ "
-                        + $"9404). Without a "
+                        + $"time, {matter.ByLaw(Number.LeastToAnswer).Count} to {matter.ByLaw(Number.MostToAnswer)} after it was served "
+                        + $"(§ 9404). Without a "
                     + "counteraffidavit in that time, with the proof of service, the money is released at once (§ 9406(b)).",
                 "It answers the affidavit point by point: details of the claim, and the specific basis on which each allegation is "
                     + "contested. With the affidavit it is the pleading in court (§ 9410). Have counsel read it.",

@@ -66,8 +66,8 @@ internal static class PublicStopPaymentPaper
                     + "provided later give another notice.",
                 $"The action on it may begin after {matter.ByLaw(Number.NoActionOnPublicNotice).Spelled} and must begin "
                     + $"within {matter.ByLaw(Number.SueOnPublicNotice)} after the time to give the notice ends (§ 9502). "
-                    + $"Within {matter.ByLaw(Number.TellEntityOfAction).Spelled} after it is begun give the public entity notice of it (§ "
-                    + $"9504)."],
+                    + $"Within {matter.ByLaw(Number.TellEntityOfAction).Spelled} after it is begun give the public entity notice of it "
+                    + $"(§ 9504)."],
         });
     }
 

@@ -10,8 +10,8 @@ using static Stringline.Papers.PaperText;
 namespace Stringline.Papers.StopPaymentNotice;
 
 /// <summary>
-/// The direct contractor's affidavit to the public entity for release of what it withholds on another's stop payment notice (Civ. Code
-/// §§ 9400, 9402). The job file is the direct contractor's own; the claimant of the affidavit is whoever gave that notice.
+/// The direct contractor's affidavit to the public entity for release of what it withholds on another's stop payment notice
+/// (Civ. Code §§ 9400, 9402). The job file is the direct contractor's own; the claimant of the affidavit is whoever gave that notice.
 /// </summary>
 internal static class ReleaseAffidavitPaper
 {

@@ -146,8 +146,8 @@ internal static class StopPaymentPaper
                     + $"admitted surety’s bond within {matter.ByLaw(Number.ReplaceBond).Count} (§ 8534)."] : Array.Empty<string>(),
                 .. to.Any(p => p.Capacity == PartyCapacity.ConstructionLender)
                 ? ["With the lender’s notice go the request for notice of election and a preaddressed, stamped envelope (§ 8538). The "
-                + "notice counts only if it reaches the manager or another responsible person at the branch that holds the fund (§ "
-                + "8506(b))."] : Array.Empty<string>(),
+                + "notice counts only if it reaches the manager or another responsible person at the branch that holds the fund "
+                + "(§ 8506(b))."] : Array.Empty<string>(),
                 Send(to),
                 ProofOfNotice.Step(ProvedNotice.StopPayment),
             ],

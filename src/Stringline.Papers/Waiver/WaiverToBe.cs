@@ -144,7 +144,9 @@ public sealed record WaiverToBe
         if (Form != WaiverForm.UnconditionalFinal)
         {
             Need(Amount is > 0, "amount-missing", Place.Of(PaperInput.Amount),
-                $"{(IsConditional ? "Say the amount of the check" : "Say the progress payment received")}{ForTheAsker.SuchAs(PaperInput.Amount, 12000m)}.");
+                $"{(IsConditional
+                    ? "Say the amount of the check"
+                    : "Say the progress payment received")}{ForTheAsker.SuchAs(PaperInput.Amount, 12000m)}.");
         }
 
         if (IsConditional)

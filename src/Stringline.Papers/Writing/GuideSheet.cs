@@ -236,8 +236,9 @@ internal sealed class GuideSheet(Paper paper, Matter matter, Bundle bundle, IRea
     private IEnumerable<Block> HandIn(Recording recording, FeeEstimate fee, Closeness set) =>
     [
         set.Section(ForItsSigner ? "Hand in, once the attorney has signed and the copies are mailed" : "Hand in"),
-        Tick($"{(ForItsSigner ? CleanPaper + " Of it: two" : "Two")} originals, {Pages(files[0].Pages)} each, signed in ink (Gov. Code § "
-            + "27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, one side, printed at "
+        Tick($"{(ForItsSigner ? CleanPaper + " Of it: two" : "Two")} originals, {Pages(files[0].Pages)} each, signed in ink "
+            + "(Gov. Code § 27201(b)(1)): one to be recorded, one to be stamped and kept. White paper 8½ by 11 inches, one side, printed "
+            + "at "
             + "actual size. Anyone may carry them."),
         Tick(recording.Why),
         Tick($"Bring back the stamped copy, the instrument number with the date, and the receipt. "

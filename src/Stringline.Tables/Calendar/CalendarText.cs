@@ -8,8 +8,8 @@ namespace Stringline.Tables.Calendar;
 
 /// <summary>
 /// Days to act as an iCalendar file (RFC 5545): all-day events with alarms. The same job and finding keep their UID, so that a calendar
-/// that takes the file again moves the event instead of showing two; which of two is later is told by SEQUENCE and DTSTAMP (RFC 5546 §
-/// 2.1.5).
+/// that takes the file again moves the event instead of showing two; which of two is later is told by SEQUENCE and DTSTAMP (RFC 5546
+/// § 2.1.5).
 /// </summary>
 public static class CalendarText
 {

@@ -39,7 +39,8 @@ internal sealed class ImportModel(ImportRuns runs, WaitingTables tables, TableOf
 
     /// <summary>When a table was received.</summary>
     public static string When(ImportState state) => InstantPattern.General.Parse(state.Received) is { Success: true } parsed
-        ? $"{LawText.Day(parsed.Value.InZone(California).Date)}, {parsed.Value.InZone(California).ToString("h:mm tt", CultureInfo.InvariantCulture)}"
+        ? $"{LawText.Day(parsed.Value.InZone(California).Date)}, {parsed.Value.InZone(California)
+            .ToString("h:mm tt", CultureInfo.InvariantCulture)}"
         : "";
 
     /// <summary>How far a table is, in words.</summary>

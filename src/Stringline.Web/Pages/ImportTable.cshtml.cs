@@ -301,5 +301,6 @@ internal sealed class ImportTableModel(Desk office, ImportRuns runs, WaitingTabl
 
     /// <summary>A refusal of the table in words, without the folder in which it waits.</summary>
     public static string Words(SheetException refusal) =>
-        $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0 ? ": " : "")}{Begun(DeskWords.Of(refusal.Found), refusal.Fault.Path)}. There should be {DeskWords.Of(refusal.Expected)}.";
+        $"{refusal.Fault.Path}{(refusal.Fault.Path.Length > 0
+            ? ": " : "")}{Begun(DeskWords.Of(refusal.Found), refusal.Fault.Path)}. There should be {DeskWords.Of(refusal.Expected)}.";
 }

@@ -12,8 +12,8 @@ namespace Stringline.Web.Papers;
 internal sealed record PaperField(PaperInput Told, string Words, string Type)
 {
     private static readonly IReadOnlyList<Choice> Grounds = Choice.Of(JobFileWords.ReleaseGround,
-        "no stop payment notice may be given for such a "
-            + "claim", "whoever gave it is not one who may", "the amount is too high", "there is no basis for the claim");
+        "no stop payment notice may be given for such a claim", "whoever gave it is not one who may",
+        "the amount is too high", "there is no basis for the claim");
 
     private static readonly IReadOnlyList<Choice> Notices = [.. ProvedNotices.All.Select(kind => new Choice(kind.Word(), kind.Words()))];
 

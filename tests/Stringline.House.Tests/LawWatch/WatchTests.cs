@@ -23,8 +23,8 @@ public sealed class WatchTests : IDisposable
             | Gov. Code § 27361 | since 2012-07-01 | read | `Recording.Fee.Of` | `FeeTests.A` |
             """);
         Write("docs/papers.md", "| `claim` | Claim of Mechanics Lien | Civ. Code §§ 8414-8416; Gov. Code § 27361.6 | the claimant |\n");
-        Write("data/numbers.csv", "id,value,unit,section,from\n# what an amendment would change\nRecordClaim,90,Days,Civ. Code § "
-            + "8414(a),2012-07-01\n");
+        Write("data/numbers.csv", "id,value,unit,section,from\n# what an amendment would change\nRecordClaim,90,Days,"
+            + "Civ. Code § 8414(a),2012-07-01\n");
     }
 
     public void Dispose() => Directory.Delete(root, recursive: true);

@@ -194,8 +194,8 @@ public sealed class RecordedClaimTests
         Assert.Equal(expected, Last(new JobBuilder().Notice("2026-03-02").Furnished("2026-03-02", 10m, until: "2026-04-08")
             .Ended("2026-04-12..2026-04-14").Completed("2026-05-04").ClaimRecorded(recorded)).Standing);
 
-    // Only the completion on 4 May, or as the owner swears on the 8th, shows that the direct contractor had completed its contract (§
-    // 8412).
+    // Only the completion on 4 May, or as the owner swears on the 8th, shows that the direct contractor had completed its contract
+    // (§ 8412).
     [Theory]
     [InlineData("2026-05-03", null, Standing.InDoubt)]
     [InlineData("2026-05-04", null, Standing.Kept)]

@@ -8,9 +8,9 @@ namespace Stringline.Law.Tests.Completion;
 /// </summary>
 public sealed class DaysToTryTests
 {
-    // Recorded on Wednesday 13 May 2026 a notice is in time for a completion from 28 April through 13 May, and takes effect for no other (§
-    // 8182): 30 days from it end on 12 June. Completed on 1 April, 90 days end on 30 June; on the 27th, the day before it is in time, on 26
-    // July; on 14 May, the day after the recording, on 12 August; on the 20th, on the 18th.
+    // Recorded on Wednesday 13 May 2026 a notice is in time for a completion from 28 April through 13 May, and takes effect for no other
+    // (§ 8182): 30 days from it end on 12 June. Completed on 1 April, 90 days end on 30 June; on the 27th, the day before it is in time, on
+    // 26 July; on 14 May, the day after the recording, on 12 August; on the 20th, on the 18th.
     [Theory]
     [InlineData("2026-05-04", "2026-06-12")]
     [InlineData("2026-04-28..2026-05-13", "2026-06-12")]

@@ -14,7 +14,8 @@ public sealed class CompletionDayTests
     }
 
     private static string[] Lines(CompletionReadings readings) => [.. readings.Open.Select(r =>
-        $"{r.Name} {(r.On.IsExact ? LawText.IsoDay(r.On.Earliest) : $"{LawText.IsoDay(r.On.Earliest)}..{LawText.IsoDay(r.On.Latest)}")} {r.Firmness}")];
+        $"{r.Name} {(r.On.IsExact
+            ? LawText.IsoDay(r.On.Earliest) : $"{LawText.IsoDay(r.On.Earliest)}..{LawText.IsoDay(r.On.Latest)}")} {r.Firmness}")];
 
     private static Finding Day(JobBuilder job, string asOf = "2026-09-01") => job.On(asOf).Get("completion.day");
 

@@ -15,7 +15,8 @@ public sealed class CompletionEdgeTests
     }
 
     private static string Line(CompletionReading r) =>
-        $"{r.Name} {(r.On.IsExact ? LawText.IsoDay(r.On.Earliest) : $"{LawText.IsoDay(r.On.Earliest)}..{LawText.IsoDay(r.On.Latest)}")} {r.Firmness}";
+        $"{r.Name} {(r.On.IsExact
+            ? LawText.IsoDay(r.On.Earliest) : $"{LawText.IsoDay(r.On.Earliest)}..{LawText.IsoDay(r.On.Latest)}")} {r.Firmness}";
 
     private static string[] Lines(CompletionReadings readings) => [.. readings.Open.Select(Line)];
 

@@ -113,7 +113,8 @@ public sealed class CompletionProperties
                 var last = LastDay.Of(asked, CompletionDay.Of(asked, notices), notices, OpenDays.Statutory);
                 Assert.NotEqual(Standing.Lost, Deadline.StandingOf(asked.AsOf, last.Readings, null, last.EndFirm));
             },
-            print: t => $"completed {t.Item1.Completed}, recorded {t.Item2} told +{t.Item3} by {t.Item4}, asked +{t.Item5}: {t.Item1.Job.Print()}", iter: Tries);
+            print: t => $"completed {t.Item1.Completed}, recorded {t.Item2} told +{t.Item3} by {t.Item4}, asked +{t.Item5}: {t.Item1.Job
+                .Print()}", iter: Tries);
 
     [Fact]
     [Proves("Civ. Code § 8190(d)(1)")]

@@ -80,8 +80,8 @@ public sealed class OneContractNoticeTests
         Assert.Equal(days.Length > 10, last.Asks(several is null ? "(work.severalDirectContracts)" : "(owner-recorded.contractOf)"));
     }
 
-    // The whole was complete on 30 June. By the day that it states the notice of 7 July came too late, and by the true day in time (§
-    // 8182(c)(4)): 30 days from the recording end on 6 August.
+    // The whole was complete on 30 June. By the day that it states the notice of 7 July came too late, and by the true day in time
+    // (§ 8182(c)(4)): 30 days from the recording end on 6 August.
     [Theory]
     [InlineData(true, "2026-09-28")]
     [InlineData(null, "2026-08-06 2026-09-28")]

@@ -121,8 +121,8 @@ public sealed class DeadlineTests
     private static Finding Made(Reading[] readings, bool endKnown = true) =>
         Deadline.Of(Standing.Open, readings, OpenDays.Statutory, endKnown: endKnown).Finding("id", "title", []);
 
-    // Thursday 24 April 2025 is a holiday of Gov. Code § 6700 on which the courts sit: Civ. Code §§ 7, 10 pass over it, Code Civ. Proc.
-    // § 12a does not. Labor Day, Monday 7 September 2026, is on both lists.
+    // Thursday 24 April 2025 is a holiday of Gov. Code § 6700 on which the courts sit: Civ. Code §§ 7, 10 pass over it,
+    // Code Civ. Proc. § 12a does not. Labor Day, Monday 7 September 2026, is on both lists.
     [Theory]
     [InlineData("2025-04-24", "2025-04-25", "2025-04-24")]
     [InlineData("2026-10-12", "2026-10-13", "2026-10-12")]

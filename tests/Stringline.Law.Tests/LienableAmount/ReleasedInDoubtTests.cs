@@ -7,8 +7,8 @@ using static Stringline.Testing.JobBuilder;
 namespace Stringline.Law.Tests.LienableAmount;
 
 /// <summary>
-/// What a waiver and release may take from a claim beyond what it surely takes (Civ. Code §§ 8124-8138; on federal work 40 U.S.C. §
-/// 3133(c)).
+/// What a waiver and release may take from a claim beyond what it surely takes (Civ. Code §§ 8124-8138; on federal work
+/// 40 U.S.C. § 3133(c)).
 /// </summary>
 public sealed class ReleasedInDoubtTests
 {

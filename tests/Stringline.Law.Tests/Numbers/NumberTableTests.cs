@@ -70,7 +70,8 @@ public sealed class NumberTableTests
     [InlineData("", "2028-01-01", "governs without an end and the next from 2028-01-01")]
     public void A_gap_and_an_overlap_are_refused(string until, string from, string refusal) =>
         Assert.Contains(refusal, Assert.Throws<FormatException>(() => With(
-            $"{First.Replace(",,Read", $",{until},Read", StringComparison.Ordinal)}\n{First.Replace("2012-07-01", from, StringComparison.Ordinal)}")).Message, StringComparison.Ordinal);
+            $"{First.Replace(",,Read", $",{until},Read", StringComparison.Ordinal)}\n{First.Replace("2012-07-01", from,
+                StringComparison.Ordinal)}")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void A_number_without_a_row_and_one_in_two_units_are_refused()

@@ -6,9 +6,9 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.Tests.Plan;
 
 /// <summary>
-/// What is left of a right whose planned day is past. The ninetieth day after completion on 2026-09-27 is Saturday 2026-12-26 (Civ. Code §
-/// 8412); the open day before it is Thursday 2026-12-24, the next one Monday 2026-12-28, a roll to which is no more than an argument (Civ.
-/// Code § 10).
+/// What is left of a right whose planned day is past. The ninetieth day after completion on 2026-09-27 is Saturday 2026-12-26
+/// (Civ. Code § 8412); the open day before it is Thursday 2026-12-24, the next one Monday 2026-12-28, a roll to which is no more than an
+/// argument (Civ. Code § 10).
 /// </summary>
 public sealed class OutlookTests
 {

@@ -4,8 +4,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Law.Tests.PreliminaryNotice;
 
 /// <summary>
-/// A notice that lacks what the Code asks of it: Harold L. James, Inc. v. Five Points Ranch (1984) 158 Cal.App.3d 1, against Civ. Code §
-/// 8102(b).
+/// A notice that lacks what the Code asks of it: Harold L. James, Inc. v. Five Points Ranch (1984) 158 Cal.App.3d 1, against
+/// Civ. Code § 8102(b).
 /// </summary>
 public sealed class NoticeContentsTests
 {

@@ -46,22 +46,23 @@ public sealed class BandsAndReasonsTests
     public static TheoryData<string, string> Findings => new()
     {
         { "owner", "prompt-payment.progress=Civ. Code § 8800(a); retention.due=Civ. Code § 8812; retention.cap=Civ. Code § 8811(b)(1)(A); "
-            + "retention.disputed-work=Civ. Code § 8816(a); stop-work.posting=Civ. Code § 8834(a); stop-work.notice-first-day=Civ. Code § "
-            + "8832; stop-work.first-day=Civ. Code § 8830; dispute-claim.owners-statement=Civ. Code § 8850(d); "
+            + "retention.disputed-work=Civ. Code § 8816(a); stop-work.posting=Civ. Code § 8834(a); stop-work.notice-first-day="
+            + "Civ. Code § 8832; stop-work.first-day=Civ. Code § 8830; dispute-claim.owners-statement=Civ. Code § 8850(d); "
             + "dispute-claim.conference=Civ. Code § 8850(e); dispute-claim.suspension-first-day=Civ. Code § 8850(k)" },
         { "owner demanded", "dispute-claim.conference=Civ. Code § 8850(e)" },
         { "owner held", "dispute-claim.second-statement=Civ. Code § 8850(e)" },
-        { "hirer", "prompt-payment.progress=Bus. & Prof. Code § 7108.5; retention.due=Civ. Code § 8814; retention.cap=Civ. Code § "
-            + "8811(b)(1)(A); dispute-claim.contractors-answer=Civ. Code § 8850(j)" },
+        { "hirer", "prompt-payment.progress=Bus. & Prof. Code § 7108.5; retention.due=Civ. Code § 8814; retention.cap="
+            + "Civ. Code § 8811(b)(1)(A); dispute-claim.contractors-answer=Civ. Code § 8850(j)" },
         { "waiting", "retention.due=Civ. Code § 8812" },
         { "public hirer", "prompt-payment.progress=Pub. Contract Code § 10262.5; prompt-payment.report=Pub. Contract Code § 10262; "
             + "retention.due=Pub. Contract Code § 7107(d); retention.cap=Pub. Contract Code § 7201(b)(1); "
             + "dispute-claim.contractors-answer=Pub. Contract Code § 9204(d)(5)" },
         { "entity", "prompt-payment.progress=Pub. Contract Code § 20104.50(b); retention.due=Pub. Contract Code § 7107(c); "
             + "retention.cap=Pub. Contract Code § 7201(b)(1); dispute-claim.entitys-statement=Pub. Contract Code § 9204; "
-            + "dispute-claim.conference-last-day=Pub. Contract Code § 9204(d)(2); dispute-claim.conference=Pub. Contract Code § "
-            + "9204(d)(2); dispute-claim.filing-last-day=Pub. Contract Code § 20104.2(a); dispute-claim.undisputed-part=Pub. Contract Code "
-            + "§ 9204(d)(1)" },
+            + "dispute-claim.conference-last-day=Pub. Contract Code § 9204(d)(2); dispute-claim.conference="
+            + "Pub. Contract Code § 9204(d)(2); dispute-claim.filing-last-day=Pub. Contract Code § 20104.2(a); "
+            + "dispute-claim.undisputed-part="
+            + "Pub. Contract Code § 9204(d)(1)" },
         { "entity held", "dispute-claim.second-statement=Pub. Contract Code § 9204(d)(2)" },
         { "state", "prompt-payment.progress=Pub. Contract Code § 10261.5(a); retention.due=Pub. Contract Code § 7107(c); "
             + "dispute-claim.arbitration-first-day=Pub. Contract Code § 10240.2" },

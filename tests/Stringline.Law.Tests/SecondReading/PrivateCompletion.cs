@@ -10,8 +10,8 @@ internal static class PrivateCompletion
     /// <summary>What one world makes of it.</summary>
     /// <param name="Day">The day of completion; null while the work is not complete.</param>
     /// <param name="LastDay">The last day to record; null while no end is known.</param>
-    /// <param name="DeemedCeased">The day from which a notice for the claimant's own contract takes it to have ceased (§
-    /// 8186(a)).</param>
+    /// <param name="DeemedCeased">The day from which a notice for the claimant's own contract takes it to have ceased
+    /// (§ 8186(a)).</param>
     internal readonly record struct Completion(LocalDate? Day, LocalDate? LastDay, LocalDate? DeemedCeased);
 
     public static Completion Of(World w)

@@ -54,8 +54,8 @@ internal static class PrivateStopPaymentReading
         return complete.LastDay is { } last && w.IsOver(last, "time to record") ? Answer.Lost : Answer.Open(complete.LastDay);
     }
 
-    // A designer whose work never commenced has the right of Chapter 3, and the stop payment notice asks for one of Chapter 4 (§§
-    // 8520(a), 8530).
+    // A designer whose work never commenced has the right of Chapter 3, and the stop payment notice asks for one of Chapter 4
+    // (§§ 8520(a), 8530).
     private static Answer? NoLienYet(World w)
     {
         if (w.Matter.Role != ClaimantRole.DesignProfessional || w.Job.Work.Commenced <= w.AsOf || w.Matter.Of<Completed>().Length > 0)

@@ -7,8 +7,8 @@ using Stringline.Law.Counting;
 namespace Stringline.Law.Tests.StopPaymentNotice;
 
 /// <summary>
-/// What a court's order on summary release does to the amounts: it determines what may be withheld further, and nothing else (Civ. Code §§
-/// 9412(c), 9414).
+/// What a court's order on summary release does to the amounts: it determines what may be withheld further, and nothing else
+/// (Civ. Code §§ 9412(c), 9414).
 /// </summary>
 public sealed class SummaryOrderTests
 {

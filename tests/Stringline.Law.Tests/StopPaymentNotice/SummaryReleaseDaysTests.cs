@@ -108,8 +108,8 @@ public sealed class SummaryReleaseDaysTests
         Assert.Null(on.Find("summary-release.answer-last-day.1"));
     }
 
-    // Five days before Wednesday 14 January is the 9th; by mail complete five days after deposit, so mailed by the 4th (Civ. Code §
-    // 9408(c)).
+    // Five days before Wednesday 14 January is the 9th; by mail complete five days after deposit, so mailed by the 4th
+    // (Civ. Code § 9408(c)).
     [Theory]
     [InlineData("2026-01-09", Manner.Personal, Standing.Kept, false)]
     [InlineData("2026-01-08..2026-01-10", Manner.Personal, Standing.InDoubt, false)]

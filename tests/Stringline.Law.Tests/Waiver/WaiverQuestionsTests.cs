@@ -14,7 +14,8 @@ public sealed partial class WaiverQuestionsTests
     private static Finding Waiver(JobBuilder job, string id = "waiver.1") => job.On("2025-12-01").Get(id);
 
     private static string Asked(Finding waiver) => string.Join(" ", waiver.Questions.Select(q =>
-        $"{(Field().Match(q.Text) is { Success: true } field ? field.Groups[1].Value : "after")}={q.Dollars?.ToString("0.##", CultureInfo.InvariantCulture)}"));
+        $"{(Field().Match(q.Text) is { Success: true } field
+            ? field.Groups[1].Value : "after")}={q.Dollars?.ToString("0.##", CultureInfo.InvariantCulture)}"));
 
     private static JobBuilder Job(WorkKind kind = WorkKind.Private) =>
         new JobBuilder().Work(w => w with { Kind = kind }).Notice("2025-08-14");

@@ -24,7 +24,8 @@ internal static class Books
 
     /// <summary>A row of inline texts.</summary>
     public static string Row(int number, IReadOnlyList<string> cells, string more = "") =>
-        $"<row r=\"{number.ToString(CultureInfo.InvariantCulture)}\">{string.Concat(cells.Select((cell, i) => Cell($"{(char)('A' + i)}{number}", cell)))}{more}</row>";
+        $"<row r=\"{number.ToString(CultureInfo.InvariantCulture)}\">{string.Concat(
+            cells.Select((cell, i) => Cell($"{(char)('A' + i)}{number}", cell)))}{more}</row>";
 
     /// <summary>The invoice with something more in its row.</summary>
     public static string Invoice(string more) => Row(2, Data, more);
@@ -82,7 +83,8 @@ internal static class Books
 
     /// <summary>The list of relations.</summary>
     public static string RelationsOf(params IEnumerable<(string Id, string Target)> targets) =>
-        $"{Declaration}<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">{string.Concat(targets.Select(one =>
+        $"{Declaration}<Relationships xmlns=\"http://schemas.openxmlformats.org/package/2006/relationships\">{string.Concat(
+            targets.Select(one =>
             $"<Relationship Id=\"{one.Id}\" Type=\"{Documents}/worksheet\" Target=\"{one.Target}\"/>"))}</Relationships>";
 
     /// <summary>The list of shared texts.</summary>

@@ -63,7 +63,8 @@ internal static class HostileParts
             Books.RelationsOf(Enumerable.Range(1, 11).Select(i => ($"s{i}", $"worksheets/s{i}.xml")))))),
         Part("entities", "entities that unfold to a billion letters", Books.Sheet, () =>
             $"<!DOCTYPE x [<!ENTITY a \"aaaaaaaaaa\"><!ENTITY b "
-                + $"\"&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;\">]>{Books.Worksheet(Books.Row(1, ["&b;"]))["<?xml version=\"1.0\" encoding=\"UTF-8\"?>".Length..]}"),
+                + $"\"&a;&a;&a;&a;&a;&a;&a;&a;&a;&a;\">]>{Books.Worksheet(
+                    Books.Row(1, ["&b;"]))["<?xml version=\"1.0\" encoding=\"UTF-8\"?>".Length..]}"),
         Part("entity-of-a-file", "an entity that reads a file of the machine", Books.Sheet, () =>
             "<!DOCTYPE x [<!ENTITY a SYSTEM \"file:///etc/passwd\">]><worksheet/>"),
         Part("nested", "100,000 elements inside each other", Books.Sheet, () => Around[0] + Books.Times("<a>", 100_000)),

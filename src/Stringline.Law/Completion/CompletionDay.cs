@@ -469,7 +469,7 @@ public static class CompletionDay
         var idle = facts.Numbers.On(Number.IdleDays, day);
         var toRecord = facts.Numbers.On(TimeToClaim.AfterCompletion(facts.Job.Claimant), day);
         return new($"Was the work finished when labor ceased? If so, the {toRecord} run from that day, and not from the {idle.Ordinal} day "
-            + $"after it (add completed, by actual). If it was left unfinished, say "
+            + $"after it{CompletionKinds.Completed.Saying("by actual"):add}. If it was left unfinished, say "
             + $"so.{CompletionKinds.LaborCeased.At("unfinished"):aside}", Days: idle.Count)
         {
             Corrects = ceased,

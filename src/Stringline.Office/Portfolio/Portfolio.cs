@@ -138,7 +138,7 @@ internal sealed class Portfolio(IJournal journal)
             Stakes = step.Stakes?.Text(step.Finding),
             Left = step.Outlook?.Word,
             Outlook = step.Outlook?.Text,
-            Reading = step.Reading?.Name,
+            Reading = step.Reading is { } reading ? ListWords.Door.Of(reading.Words) : null,
             Section = finding?.Sections is [var first, ..] ? first : null,
         };
     }

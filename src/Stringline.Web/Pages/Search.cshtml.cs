@@ -22,7 +22,6 @@ internal sealed class SearchModel(Desk office) : PageModel
     /// <summary>Searches.</summary>
     public void OnGet()
     {
-        ViewData["Sought"] = Sought;
         if (!string.IsNullOrWhiteSpace(Sought))
             Hits = office.Journal.Search(Sought, Most);
     }

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Web.Drawings;
 using Stringline.Web.Papers;
 using Stringline.Law.Enforcement;
@@ -10,15 +9,8 @@ namespace Stringline.Web.Pages.Job;
 /// <summary>
 /// The time after a claim of lien was taken to the counter: what happened there, and what must be done within the 90 days.
 /// </summary>
-internal sealed class AfterRecordingModel(Desk office, NavLinks ways) : PageModel
+internal sealed class AfterRecordingModel(Desk desk, NavLinks ways) : JobPage(desk)
 {
-    /// <summary>The job's id.</summary>
-    [BindProperty(SupportsGet = true)]
-    public long Id { get; set; }
-
-    /// <summary>The job.</summary>
-    public OpenJob Job { get; private set; } = null!;
-
     /// <summary>What is known of the claim.</summary>
     public AfterRecording After { get; private set; } = null!;
 
@@ -39,13 +31,11 @@ internal sealed class AfterRecordingModel(Desk office, NavLinks ways) : PageMode
     /// <summary>Shows it.</summary>
     public IActionResult OnGet()
     {
-        if (office.Open(Id) is not { } job)
+        if (!Find())
             return NotFound();
-        Job = job;
-        ViewData["Job"] = job;
-        After = AfterRecording.Of(job);
-        Acts = ActOnClaim.On(job.Assessment.Numbers, job.Assessment.AsOf);
-        Findings = AfterRecording.Findings(job.Assessment);
+        After = AfterRecording.Of(Job);
+        Acts = ActOnClaim.On(Job.Assessment.Numbers, Job.Assessment.AsOf);
+        Findings = AfterRecording.Findings(Job.Assessment);
         return Page();
     }
 }

@@ -15,12 +15,8 @@ namespace Stringline.Web.Pages.Job;
 /// <summary>Enters a fact, corrects one, or takes one back: first the form, then what it will change, then it is written.</summary>
 [RequestSizeLimit(ProofFiles.LargestForm)]
 [RequestFormLimits(MultipartBodyLengthLimit = ProofFiles.LargestForm)]
-internal sealed class EnterModel(Desk office, WaitingProofs waiting) : PageModel
+internal sealed class EnterModel(Desk desk, WaitingProofs waiting) : JobPage(desk)
 {
-    /// <summary>The job's id.</summary>
-    [BindProperty(SupportsGet = true)]
-    public long Id { get; set; }
-
     /// <summary>The kind of entry; blank for the page on which one is chosen.</summary>
     [BindProperty(SupportsGet = true)]
     public string? What { get; set; }
@@ -49,11 +45,8 @@ internal sealed class EnterModel(Desk office, WaitingProofs waiting) : PageModel
     [BindProperty]
     public IReadOnlyList<string> Kept { get; set; } = [];
 
-    /// <summary>The job.</summary>
-    public OpenJob Job { get; private set; } = null!;
-
     /// <summary>Today.</summary>
-    public LocalDate Today => office.Today;
+    public LocalDate Today => Desk.Today;
 
     /// <summary>The form; null on the page on which one is chosen.</summary>
     public EntryForm? Form { get; private set; }
@@ -135,15 +128,13 @@ internal sealed class EnterModel(Desk office, WaitingProofs waiting) : PageModel
 
     private bool Open()
     {
-        if (office.Open(Id) is not { } job)
+        if (!Find())
             return false;
-        Job = job;
-        ViewData["Job"] = job;
         if (Unnamed is { } index)
-            Older = job.Facts.Entries.ElementAtOrDefault(Math.Max(index, 0));
+            Older = Job.Facts.Entries.ElementAtOrDefault(Math.Max(index, 0));
         if (Supersedes is not null)
         {
-            Older = job.Facts.Entries.FirstOrDefault(entry => entry.Id == Supersedes);
+            Older = Job.Facts.Entries.FirstOrDefault(entry => entry.Id == Supersedes);
             if (Older is null)
                 return false;
             if (Replacement(Older) is { } newer)
@@ -212,7 +203,7 @@ internal sealed class EnterModel(Desk office, WaitingProofs waiting) : PageModel
 
     private PageResult Show(JobFile job, IReadOnlyList<Entry> entries)
     {
-        var after = office.Assess(job, Today);
+        var after = Desk.Assess(job, Today);
         Drafts = entries;
         Changes = WhatChanges.Between(Job.Assessment, after);
         var unlikely = new Unlikely(job, Today, CountyClosings.Calendar(job.Work.Site.County));
@@ -230,7 +221,7 @@ internal sealed class EnterModel(Desk office, WaitingProofs waiting) : PageModel
     {
         JobChange[] changes =
             [.. entries.Select(entry => new JobChange.Happened(entry) { Proofs = [.. Papers.Select(paper => paper.Proof)] })];
-        switch (office.Append(Id, Expected, changes))
+        switch (Desk.Append(Id, Expected, changes))
         {
             case AppendOutcome.Appended:
                 waiting.Release(Papers.Select(paper => paper.Token));

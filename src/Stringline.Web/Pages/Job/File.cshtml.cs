@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Office.Entering;
 using Stringline.Web.Entering;
 using Stringline.Tables;
@@ -11,14 +10,10 @@ using Stringline.Store;
 namespace Stringline.Web.Pages.Job;
 
 /// <summary>The head of a job file: what is true of the job as a whole, read part by part and changed part by part.</summary>
-internal sealed class FileModel(Desk office) : PageModel
+internal sealed class FileModel(Desk desk) : JobPage(desk)
 {
     /// <summary>The field in which it is said since when the claimant knows it.</summary>
     public const string Since = "known-since";
-
-    /// <summary>The job's id.</summary>
-    [BindProperty(SupportsGet = true)]
-    public long Id { get; set; }
 
     /// <summary>The part that is changed; blank where the file is read.</summary>
     [BindProperty(SupportsGet = true)]
@@ -31,9 +26,6 @@ internal sealed class FileModel(Desk office) : PageModel
     /// <summary>What is to be done with the form: look, write, or back to it.</summary>
     [BindProperty]
     public string? Step { get; set; }
-
-    /// <summary>The job.</summary>
-    public OpenJob Job { get; private set; } = null!;
 
     /// <summary>The part that is changed; null where the file is read.</summary>
     public HeadPart? Changing { get; private set; }
@@ -75,8 +67,8 @@ internal sealed class FileModel(Desk office) : PageModel
     /// <summary>What the office's settings offer for a field, while typing: those who sign for it, and their titles.</summary>
     public IReadOnlyList<string> Offered(Asked asked) => asked.Name switch
     {
-        "claimant.signer.name" => [.. office.Settings.Signers.Select(signer => signer.Name).Distinct()],
-        "claimant.signer.title" => [.. office.Settings.Signers.Select(signer => signer.Title).OfType<string>().Distinct()],
+        "claimant.signer.name" => [.. Desk.Settings.Signers.Select(signer => signer.Name).Distinct()],
+        "claimant.signer.title" => [.. Desk.Settings.Signers.Select(signer => signer.Title).OfType<string>().Distinct()],
         _ => [],
     };
 
@@ -122,8 +114,8 @@ internal sealed class FileModel(Desk office) : PageModel
 
         if (Step == "save" && Expected == Job.Stored.Tip.Sequence)
         {
-            LocalDate? learned = Typed[Since] == "start" ? null : office.Today;
-            switch (office.Append(Id, Expected, new JobChange.Revised(job, learned)))
+            LocalDate? learned = Typed[Since] == "start" ? null : Desk.Today;
+            switch (Desk.Append(Id, Expected, new JobChange.Revised(job, learned)))
             {
                 case AppendOutcome.Appended:
                     return Redirect($"/job/{Id}/file#{part.Word}");
@@ -140,7 +132,7 @@ internal sealed class FileModel(Desk office) : PageModel
         }
 
         Between = WrittenSince.Of(Job.Stored, Expected);
-        Changes = WhatChanges.Between(Job.Assessment, office.Assess(job, office.Today));
+        Changes = WhatChanges.Between(Job.Assessment, Desk.Assess(job, Desk.Today));
         Fields = Differences(Told(Job.Facts, part), Told(job, part));
         Expected = Job.Stored.Tip.Sequence;
         ModelState.Clear();
@@ -149,10 +141,8 @@ internal sealed class FileModel(Desk office) : PageModel
 
     private bool Open()
     {
-        if (office.Open(Id) is not { } job)
+        if (!Find())
             return false;
-        Job = job;
-        ViewData["Job"] = job;
         Changing = HeadForms.Find(Part);
         return Changing is not null || string.IsNullOrEmpty(Part);
     }

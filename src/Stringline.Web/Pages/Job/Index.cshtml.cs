@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Web.Drawings;
 using Stringline.Office.Portfolio;
 using Stringline.Tables;
@@ -9,12 +8,8 @@ using Stringline.Law.Reasoning;
 namespace Stringline.Web.Pages.Job;
 
 /// <summary>One job: its line, where every right stands, what is open, and its journal.</summary>
-internal sealed class IndexModel(Desk office, NavLinks ways) : PageModel
+internal sealed class IndexModel(Desk desk, NavLinks ways) : JobPage(desk)
 {
-    /// <summary>The job's id.</summary>
-    [BindProperty(SupportsGet = true)]
-    public long Id { get; set; }
-
     /// <summary>The day as known on which the job is shown; blank for today.</summary>
     [BindProperty(SupportsGet = true)]
     public string? Known { get; set; }
@@ -30,11 +25,8 @@ internal sealed class IndexModel(Desk office, NavLinks ways) : PageModel
     /// <summary>What is wrong with a day that was asked for; null where nothing is.</summary>
     public string? Fault { get; private set; }
 
-    /// <summary>The job.</summary>
-    public OpenJob Job { get; private set; } = null!;
-
     /// <summary>Today.</summary>
-    public LocalDate Today => office.Today;
+    public LocalDate Today => Desk.Today;
 
     /// <summary>The line.</summary>
     public LinePlan Line { get; private set; } = null!;
@@ -68,11 +60,9 @@ internal sealed class IndexModel(Desk office, NavLinks ways) : PageModel
         var known = Day(Known, "known");
         if (known > Today)
             (Fault, known) = ($"\"{Known}\" lies after today, {LawText.Day(Today)}: what will be known then is not known yet.", null);
-        if (office.Open(Id, known) is not { } job)
+        if (!Find(known))
             return NotFound();
-        Job = job;
-        ViewData["Job"] = job;
-        Line = LinePlan.Of(job, Day(From, "from"), Day(To, "to"));
+        Line = LinePlan.Of(Job, Day(From, "from"), Day(To, "to"));
         return Page();
     }
 

@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Web.Papers;
 using Stringline.Law;
 using Stringline.Law.Facts;
@@ -12,18 +11,11 @@ using Stringline.Places;
 namespace Stringline.Web.Pages.Job;
 
 /// <summary>One paper of a job: what it is for, what it asks, what is missing, and once nothing is, the paper itself.</summary>
-internal sealed class PaperModel(Desk office, NavLinks ways, PaperWorkbench bench) : PageModel
+internal sealed class PaperModel(Desk desk, NavLinks ways, PaperWorkbench bench) : JobPage(desk)
 {
-    /// <summary>The job's id.</summary>
-    [BindProperty(SupportsGet = true)]
-    public long Id { get; set; }
-
     /// <summary>The paper's id.</summary>
     [BindProperty(SupportsGet = true, Name = "paper")]
     public string PaperId { get; set; } = "";
-
-    /// <summary>The job.</summary>
-    public OpenJob Job { get; private set; } = null!;
 
     /// <summary>What was asked for.</summary>
     public PaperRequest Asked { get; private set; } = null!;
@@ -68,17 +60,15 @@ internal sealed class PaperModel(Desk office, NavLinks ways, PaperWorkbench benc
     /// <summary>Shows it.</summary>
     public IActionResult OnGet()
     {
-        if (office.Open(Id) is not { } job || PaperCatalogue.Find(PaperId) is not { } paper)
+        if (!Find() || PaperCatalogue.Find(PaperId) is not { } paper)
             return NotFound();
-        Job = job;
-        ViewData["Job"] = job;
         Asked = PaperRequest.Read(paper, Request.Query);
         Fields = [.. paper.Asks.Select(PaperField.Of)];
         if (Asked.Faults.Count > 0)
             return Page();
         if (paper.Waiver is { } form)
-            Outlook = WaiverOrder.Of(form, job.Facts, job.Assessment, Asked.Options).Outlook;
-        switch (bench.Make(job, Asked))
+            Outlook = WaiverOrder.Of(form, Job.Facts, Job.Assessment, Asked.Options).Outlook;
+        switch (bench.Make(Job, Asked))
         {
             case PacketOutcome.Refused refused:
                 Missing = refused.Refusals;

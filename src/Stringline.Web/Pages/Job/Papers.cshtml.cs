@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Web.Papers;
 using Stringline.Law.Reasoning;
 using Stringline.Places;
@@ -7,18 +6,11 @@ using Stringline.Places;
 namespace Stringline.Web.Pages.Job;
 
 /// <summary>The papers that can be made for a job: those that fit its moment first, then the rest of the catalogue.</summary>
-internal sealed class PapersModel(Desk office) : PageModel
+internal sealed class PapersModel(Desk desk) : JobPage(desk)
 {
-    /// <summary>The job's id.</summary>
-    [BindProperty(SupportsGet = true)]
-    public long Id { get; set; }
-
     /// <summary>Id of the finding whose papers are asked for.</summary>
     [BindProperty(SupportsGet = true)]
     public string? For { get; set; }
-
-    /// <summary>The job.</summary>
-    public OpenJob Job { get; private set; } = null!;
 
     /// <summary>The papers.</summary>
     public PaperFit Fit { get; private set; } = null!;
@@ -32,14 +24,12 @@ internal sealed class PapersModel(Desk office) : PageModel
     /// <summary>Shows them.</summary>
     public IActionResult OnGet()
     {
-        if (office.Open(Id) is not { } job)
+        if (!Find())
             return NotFound();
-        Job = job;
-        ViewData["Job"] = job;
-        if (!string.IsNullOrWhiteSpace(For) && PaperFit.ThatDoes(For, job.Facts.Work.Kind) is { } only)
+        if (!string.IsNullOrWhiteSpace(For) && PaperFit.ThatDoes(For, Job.Facts.Work.Kind) is { } only)
             return Redirect($"/job/{Id}/papers/{only.Id}");
-        Asked = string.IsNullOrWhiteSpace(For) ? null : job.Assessment.Find(For);
-        Fit = PaperFit.Of(job, Asked?.Id);
+        Asked = string.IsNullOrWhiteSpace(For) ? null : Job.Assessment.Find(For);
+        Fit = PaperFit.Of(Job, Asked?.Id);
         return Page();
     }
 }

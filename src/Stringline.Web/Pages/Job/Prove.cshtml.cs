@@ -1,5 +1,4 @@
 using Microsoft.AspNetCore.Mvc;
-using Microsoft.AspNetCore.Mvc.RazorPages;
 using Stringline.Office.Entering;
 using Stringline.Web.Entering;
 using Stringline.Law.Facts;
@@ -10,12 +9,8 @@ namespace Stringline.Web.Pages.Job;
 /// <summary>Attaches papers to an entry made earlier.</summary>
 [RequestSizeLimit(ProofFiles.LargestForm)]
 [RequestFormLimits(MultipartBodyLengthLimit = ProofFiles.LargestForm)]
-internal sealed class ProveModel(Desk office, WaitingProofs waiting) : PageModel
+internal sealed class ProveModel(Desk desk, WaitingProofs waiting) : JobPage(desk)
 {
-    /// <summary>The job's id.</summary>
-    [BindProperty(SupportsGet = true)]
-    public long Id { get; set; }
-
     /// <summary>The index of the entry.</summary>
     [BindProperty(SupportsGet = true)]
     public int Entry { get; set; }
@@ -27,9 +22,6 @@ internal sealed class ProveModel(Desk office, WaitingProofs waiting) : PageModel
     /// <summary>The papers that wait, where the page is shown again.</summary>
     [BindProperty]
     public IReadOnlyList<string> Kept { get; set; } = [];
-
-    /// <summary>The job.</summary>
-    public OpenJob Job { get; private set; } = null!;
 
     /// <summary>The entry that is proved.</summary>
     public Entry Proved { get; private set; } = null!;
@@ -55,7 +47,7 @@ internal sealed class ProveModel(Desk office, WaitingProofs waiting) : PageModel
         proofs.AddRange(await ProofFiles.TakeAsync(Request.Form.Files, Faults).ConfigureAwait(false));
         if (proofs.Count == 0)
             Faults.Add(ProofFiles.Field, "Choose a file.");
-        if (Faults.None && office.Append(Id, Expected, new JobChange.Proved(Job.Stored.RowOf(Entry).Sequence, proofs))
+        if (Faults.None && Desk.Append(Id, Expected, new JobChange.Proved(Job.Stored.RowOf(Entry).Sequence, proofs))
             is AppendOutcome.Appended)
         {
             waiting.Release(Kept);
@@ -72,10 +64,9 @@ internal sealed class ProveModel(Desk office, WaitingProofs waiting) : PageModel
 
     private bool Open()
     {
-        if (Entry < 0 || office.Open(Id) is not { } job || job.Facts.Entries.ElementAtOrDefault(Entry) is not { } proved)
+        if (Entry < 0 || !Find() || Job.Facts.Entries.ElementAtOrDefault(Entry) is not { } proved)
             return false;
-        (Job, Proved) = (job, proved);
-        ViewData["Job"] = job;
+        Proved = proved;
         return true;
     }
 }

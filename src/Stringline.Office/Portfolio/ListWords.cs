@@ -3,7 +3,9 @@ using Stringline.Law.Reasoning;
 
 namespace Stringline.Office.Portfolio;
 
-/// <summary>The words of the desk's lists: as the command line has them, but each day with its weekday, since a list is read alone.</summary>
+/// <summary>
+/// The words of the desk's lists: as the command line has them, but each day with its weekday, since a list is read alone.
+/// </summary>
 internal sealed class ListWords : Door
 {
     private ListWords()

@@ -9,8 +9,7 @@ namespace Stringline.Law;
 
 /// <summary>
 /// The findings of an assessment while they are put together. What one answer does to another that its own rule does not know is done here,
-/// after
-/// every rule has answered, and nowhere else: rules and tables say what limits what, and no rule takes a finding.
+/// after every rule has answered, and nowhere else: rules and tables say what limits what, and no rule takes a finding.
 /// </summary>
 internal sealed class Composition
 {

@@ -68,8 +68,7 @@ internal sealed record StayedSuit(Stay Stay, LocalDate From, LocalDate LastEnd)
 
     /// <summary>
     /// The finding that the only one to be sued is in bankruptcy now, so that no action is brought at all; null where the stay is over or
-    /// the action
-    /// settled.
+    /// the action settled.
     /// </summary>
     /// <param name="facts">The facts.</param>
     /// <param name="id">Stable id.</param>

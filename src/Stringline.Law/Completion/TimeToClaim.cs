@@ -10,8 +10,7 @@ public static class TimeToClaim
 {
     /// <summary>
     /// The time after the recording of the owner's notice. The longer one belongs to a direct contractor alone; a supplier or lessor hired
-    /// by the
-    /// owner has the shorter: Vaughn Materials v. Security Pacific (1985) 170 Cal.App.3d 908.
+    /// by the owner has the shorter: Vaughn Materials v. Security Pacific (1985) 170 Cal.App.3d 908.
     /// </summary>
     [Rule("Civ. Code § 8412(b)")]
     [Rule("Civ. Code § 8414(b)(2)")]

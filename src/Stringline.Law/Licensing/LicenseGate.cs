@@ -11,8 +11,7 @@ public static class LicenseGate
 
     /// <summary>
     /// The answer on the license. One day without a license that the work needs bars all recovery, and the lien with it, unless a court
-    /// finds that
-    /// the license law was substantially complied with.
+    /// finds that the license law was substantially complied with.
     /// </summary>
     [Rule("Bus. & Prof. Code § 7031(a)")]
     [Rule("Bus. & Prof. Code § 7031(c)")]

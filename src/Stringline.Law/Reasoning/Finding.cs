@@ -29,8 +29,7 @@ public sealed record Band(Reading Earliest, Reading? Latest);
 
 /// <summary>
 /// One answer of the law to the facts, with its reasons: what a rule found, under an id and a title. It is made last, and no rule takes
-/// one.
-/// Two findings are equal only if they are one: reasons that are put together when read cannot be compared.
+/// one. Two findings are equal only if they are one: reasons that are put together when read cannot be compared.
 /// </summary>
 public sealed record Finding
 {

@@ -2,8 +2,7 @@ namespace Stringline.Law.Reasoning;
 
 /// <summary>
 /// What a rule tells other rules: where something stands, by which days if it has any, and in its own words why. It has neither id nor
-/// title:
-/// those it gets when its finding is made, last. Two outcomes are equal only if they are one.
+/// title: those it gets when its finding is made, last. Two outcomes are equal only if they are one.
 /// </summary>
 public sealed class Outcome
 {

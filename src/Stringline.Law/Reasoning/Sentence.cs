@@ -16,6 +16,9 @@ public sealed class Sentence
     private object[] pieces;
     private int count;
 
+    // Kept once it is made: readings are sorted and compared by their names.
+    private string? plain;
+
     /// <summary>Begins a sentence; for the compiler.</summary>
     /// <param name="literalLength">How many characters of it are ours.</param>
     /// <param name="formattedCount">How many holes it has.</param>
@@ -98,7 +101,7 @@ public sealed class Sentence
     }
 
     /// <summary>The sentence with the names that the job file and the command line have for things.</summary>
-    public override string ToString() => Say(Plainly);
+    public override string ToString() => plain ??= Say(Plainly);
 
     /// <summary>What a door says for something for which it has no words of its own.</summary>
     public static string Plain(object value, string? format) => Door.OfFile.Of(value, format);

@@ -2,8 +2,7 @@ namespace Stringline.Law.Reasoning;
 
 /// <summary>
 /// The reasons and open questions of a rule: lists, or what makes them when they are first read, since a job has many and few are read. A
-/// copy
-/// that was made before the reading makes its own, which say the same.
+/// copy that was made before the reading makes its own, which say the same.
 /// </summary>
 internal struct Words
 {

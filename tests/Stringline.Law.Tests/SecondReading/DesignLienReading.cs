@@ -4,8 +4,7 @@ namespace Stringline.Law.Tests.SecondReading;
 
 /// <summary>
 /// The design professional's lien (Civ. Code §§ 8300-8319): demand at least ten days before, recorded within 90 days of knowing that the
-/// work will not
-/// commence, dead on commencement or after 90 days without an action; converted within 30 days of commencement.
+/// work will not commence, dead on commencement or after 90 days without an action; converted within 30 days of commencement.
 /// </summary>
 internal static class DesignLienReading
 {

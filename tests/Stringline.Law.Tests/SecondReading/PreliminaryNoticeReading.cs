@@ -3,8 +3,7 @@ using Stringline.Law.Facts;
 namespace Stringline.Law.Tests.SecondReading;
 
 /// <summary>
-/// Preliminary notice (Civ. Code §§ 8200-8206, 9300-9304): to the owner or public entity, the direct contractor to which the work goes,
-/// and
+/// Preliminary notice (Civ. Code §§ 8200-8206, 9300-9304): to the owner or public entity, the direct contractor to which the work goes, and
 /// on private work the lender; within 20 days, or later for less.
 /// </summary>
 internal static class PreliminaryNoticeReading

@@ -4,9 +4,8 @@ using Bond = Stringline.Law.Facts.PaymentBond;
 namespace Stringline.Law.Tests.SecondReading;
 
 /// <summary>
-/// The payment bond of private work (Civ. Code §§ 8606-8614): preliminary notice, or notice to surety and principal within 15 days after
-/// a notice of
-/// completion, else 75 days after completion; then six months from completion if the bond was recorded before it.
+/// The payment bond of private work (Civ. Code §§ 8606-8614): preliminary notice, or notice to surety and principal within 15 days after a
+/// notice of completion, else 75 days after completion; then six months from completion if the bond was recorded before it.
 /// </summary>
 internal static class PrivateBondReading
 {

@@ -4,8 +4,8 @@ namespace Stringline.Law.Tests.SecondReading;
 
 /// <summary>
 /// The stop payment notice on private work (Civ. Code §§ 8500-8550): to the owner or its architect, not from a direct contractor; to the
-/// lender; after
-/// the preliminary notice and before the time to record a claim ends; then an action after ten days and within 90 days of that end.
+/// lender; after the preliminary notice and before the time to record a claim ends; then an action after ten days and within 90 days of
+/// that end.
 /// </summary>
 internal static class PrivateStopPaymentReading
 {

@@ -15,7 +15,7 @@ public sealed partial class OpenQuestionsTests
         # What the law library leaves open
 
         Made from the comments of `src/Stringline.Law` that begin with "Not modeled:" or "Open:"; a test fails when this page is stale
-        (`STRINGLINE_ACCEPT=1` makes it anew). What was not read is in [sources-of-law.md](sources-of-law.md); what decided cases hold and
+        (`STRINGLINE_ACCEPT=1` regenerates it). What was not read is in [sources-of-law.md](sources-of-law.md); what decided cases hold and
         no rule answers yet is in [Awaiting.md](../tests/Published/Awaiting.md).
 
         """;
